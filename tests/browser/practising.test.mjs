@@ -228,7 +228,7 @@ test('a student on a phone practises offline: is stuck, takes a hint, answers in
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'Joint A can be solved: 2 unknown.' }).waitFor();
     await page.getByLabel('Sum').selectOption('y');
-    await say(page, 'Ay', { sign: 'positive' });
+    await say(page, 'Ay,', { sign: 'positive' });
     await say(page, 'AC', { sign: 'positive', times: '· sin α' });
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: AC.' }).waitFor();
