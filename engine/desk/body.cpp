@@ -19,7 +19,7 @@ OwnValues ownValues(const Answers& answers) {
     return own;
 }
 
-std::string cutText(const Writer& writer, const CutTruss& cut) {
+std::string cutText(const Writer& writer, const CutTruss& cut, bool isChosen) {
     switch (cut.fault) {
     case CutFault::NothingCut:
         return sayPlain(writer, phrase::kCutNothing);
@@ -33,7 +33,7 @@ std::string cutText(const Writer& writer, const CutTruss& cut) {
     case CutFault::None:
         break;
     }
-    return sayPlain(writer, phrase::kCutParts);
+    return sayPlain(writer, isChosen ? phrase::kCutPartChosen : phrase::kCutParts);
 }
 
 } // namespace
@@ -83,7 +83,7 @@ std::string bodyName(const Writer& writer, const std::vector<JointId>& joints, B
 
 CutSaid cutSaid(const Writer& writer, const DeskRequest& request) {
     const CutTruss cut = cutThrough(structureOf(request.truss), request.body.cut);
-    CutSaid said{cutText(writer, cut), {}};
+    CutSaid said{cutText(writer, cut, request.body.part.valid()), {}};
     if (cut.fault == CutFault::None) {
         for (const std::vector<JointId>& part : cut.parts) {
             said.parts.push_back({writer.truss.joints[part.front().at()].label,

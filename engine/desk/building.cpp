@@ -136,7 +136,13 @@ std::vector<ForceSaid> forcesSaid(const Writer& writer, const DeskBody& body) {
         const AngleLine* line = angleLineOf(body.paper, unitOf(force));
         const std::string angle = line ? angleToken(line->angle).text : std::string();
         const RichLine name = symbolRuns(notation, symbolOf(body.paper.structure, force));
-        said.push_back({forceText(writer, body, force), plainText(name), htmlOf(name), angle});
+        const std::string says = forceText(writer, body, force);
+        const RichLine shown =
+            force.of != kGivenLoad && isReaction(body, force)
+                ? say(writer, phrase::kForceReaction,
+                      {{"reaction", name}, {"arrow", directionArrow(force.along)}})
+                : plainLine(says);
+        said.push_back({says, htmlOf(shown), plainText(name), htmlOf(name), angle});
     }
     return said;
 }

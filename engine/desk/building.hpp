@@ -12,8 +12,9 @@ namespace gusset {
 
 struct ForceSaid {
     std::string says;  // "AB, away from the body"
+    std::string html;  // the same as HTML
     std::string name;  // F_AB
-    std::string label; // the same as HTML
+    std::string label; // the name as HTML
     std::string angle; // α; empty where the force is parallel to an axis
 };
 [[nodiscard]] std::vector<ForceSaid> forcesSaid(const Writer&, const DeskBody&);

@@ -142,9 +142,24 @@ private:
         });
     }
 
+    Outcome<WrittenForce> writtenFor(std::string_view what) const {
+        if (what == "displacement") {
+            return readWrittenLength(request_.typed, request_.truss.units.displacement);
+        }
+        return what == "influence" ? readWrittenNumber(request_.typed)
+                                   : readWritten(request_.typed, request_.truss.units.force);
+    }
+
     Issues writeTyped() {
-        const Outcome<WrittenForce> written =
-            readWritten(request_.typed, request_.truss.units.force);
+        if (request_.typedFor == "determinacy") {
+            const Outcome<int> count = readWrittenCount(request_.typed);
+            if (!count) {
+                return count.issues();
+            }
+            out_.whole("count", count.value());
+            return {};
+        }
+        const Outcome<WrittenForce> written = writtenFor(request_.typedFor);
         if (!written) {
             return written.issues();
         }
@@ -162,11 +177,13 @@ private:
         if (request_.exercise->checking == Checking::AtTheEnd) {
             return {};
         }
-        const Outcome<Marking> marked = marking();
-        if (!marked) {
-            return marked.issues();
+        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
+        if (!key) {
+            return key.issues();
         }
-        const std::vector<MarkedForce>& forces = marked.value().forces;
+        const Marking marking =
+            MarkingScheme(request_.truss, *request_.exercise, key.value()).mark(request_.answers);
+        const std::vector<MarkedForce>& forces = marking.forces;
         const std::vector<std::string> names = allNames();
         std::vector<WrittenForce> written = request_.answers.reactions;
         written.insert(written.end(), request_.answers.forces.begin(),
@@ -174,8 +191,8 @@ private:
         out_.key("rows");
         out_.beginArray();
         for (std::size_t i = 0; i < forces.size(); ++i) {
-            const std::string says = checkText(writer_, forces[i], written[i]);
-            if (!says.empty()) {
+            const std::string says = checkText(writer_, forces[i], written[i], request_.answers);
+            if (!says.empty() && !isBlank(written[i])) {
                 out_.beginObject();
                 out_.text("of", names[i]);
                 out_.text("says", says);
@@ -186,6 +203,14 @@ private:
             }
         }
         out_.endArray();
+        out_.objects("questions", checkedQuestions(writer_, request_, key.value(), marking),
+                     [&](const CheckedQuestion& checked) {
+                         out_.whole("question", static_cast<int>(checked.question));
+                         out_.text("says", checked.says);
+                         if (checked.isRight) {
+                             out_.yes("right");
+                         }
+                     });
         return {};
     }
 
@@ -211,6 +236,7 @@ private:
         out_.text("figure", sketch ? svgToPointAt(*sketch) : std::string());
         out_.objects("forces", forcesSaid(writer_, body), [&](const ForceSaid& force) {
             out_.text("says", force.says);
+            out_.text("html", force.html);
             out_.text("name", force.name);
             out_.text("label", force.label);
             if (!force.angle.empty()) {
@@ -262,15 +288,6 @@ private:
             }
         });
         return {};
-    }
-
-    Outcome<Marking> marking() const {
-        const Outcome<AnswerKey> key = keyOf(request_.truss, *request_.exercise);
-        if (!key) {
-            return key.issues();
-        }
-        return MarkingScheme(request_.truss, *request_.exercise, key.value())
-            .mark(request_.answers);
     }
 
     // Of reactions, then members: as a marking has them.

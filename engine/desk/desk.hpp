@@ -6,13 +6,14 @@
 // - open: what a page needs to ask the question: the figure, tables of what is given, names of what
 //   is to be answered, and nothing of the answers; of a model without a question,
 //   "asksNothing" and what is given
-// - typed { typed }: the size and the sign of an answer as it was typed
+// - typed { typed, what }: the size and the sign of an answer as it was typed: a force, or with
+//   "what" a displacement or an influence; of a determinacy its count
 // - answers { answers }: the same as they are to be handed in, checked for form, and as a link
 // - cut { cut }: whether these members part the truss in two, and the parts, each by a joint of it
 // - stand { answers, body }: whether a body gives anything with what was found
 // - hint { answers, body, level }: the next step from there: its body, its equation, its terms
 // - check { answers }: what is to be said of each answer while practising, if the exercise allows
-// it
+//   it: "rows" of forces, and "questions", by their places, that are answered as a whole
 // - body { answers, body, narrow }: the free body as a drawing, its marks pointing to the forces
 //   that act on it, and these in words
 // - equation { answers, body, sum, about, terms, judge }: an equation that the student builds, as

@@ -19,7 +19,7 @@ void writeFigure(JsonText& out, const Writer& writer, const LoadChoice& loads,
     out.text("figure", figure ? svgToPointAt(*figure) : std::string());
     std::string tables;
     for (const TextTable& table : modelTables(writer)) {
-        tables += tableHtml(table);
+        tables += table.rows.empty() ? std::string() : tableHtml(table);
     }
     out.text("given", tables);
 }

@@ -138,7 +138,47 @@ Leaving leavingOnly(const Writer& writer, const DeskBody& body, const std::vecto
                      {{"unknown", name}})};
 }
 
-std::string standingOn(const Writer& writer, const DeskBody& body, const HasFound& found) {
+// That equilibrium alone does not give this truss, and by how much if that is not asked; empty of a
+// truss that it does give.
+std::string beyondEquilibrium(const Writer& writer, const DeskRequest& request) {
+    const Solution solution = solve(request.truss, request.exercise->loads);
+    if (solution.status == Status::Determinate) {
+        return {};
+    }
+    if (solution.counting.redundants == 0) {
+        return sayPlain(writer, phrase::kBeyondMechanism);
+    }
+    const std::vector<Question>& asked = request.exercise->questions;
+    const bool isAsked = std::any_of(asked.begin(), asked.end(), [](const Question& question) {
+        return std::holds_alternative<AskDeterminacy>(question.what);
+    });
+    return isAsked ? sayPlain(writer, phrase::kBeyondEquilibriumAsked)
+                   : sayPlain(writer, phrase::kBeyondEquilibrium,
+                              {{"n", std::to_string(solution.counting.redundants)}});
+}
+
+// What a body gives that gives something.
+std::string givingText(const Writer& writer, const std::vector<JointId>& joints,
+                       const Standing& standing) {
+    const std::string count = std::to_string(standing.unknowns.size());
+    const std::string name = bodyName(writer, joints, Begins::Sentence);
+    return standing.given.size() == standing.unknowns.size()
+               ? sayPlain(writer, phrase::kBodyGivesAll, {{"body", name}, {"unknowns", count}})
+               : sayPlain(writer, phrase::kBodyGivesSome,
+                          {{"body", name},
+                           {"given", namesOf(writer, standing.given)},
+                           {"unknowns", count}});
+}
+
+// What can still be found of a truss that equilibrium alone does not give.
+std::string stillGiven(const Writer& writer, const Structure& structure, const HasFound& found) {
+    const std::optional<std::vector<JointId>> other = betterBody(structure, found);
+    return other ? givingText(writer, *other, standingOfPart(structure, found, *other))
+                 : sayPlain(writer, phrase::kBeyondNothing);
+}
+
+std::string standingOn(const Writer& writer, const DeskRequest& request, const DeskBody& body,
+                       const HasFound& found) {
     const Structure& structure = body.paper.structure;
     const std::vector<JointId>& joints = body.part.joints;
     const Standing standing = standingOfPart(structure, found, joints);
@@ -147,16 +187,13 @@ std::string standingOn(const Writer& writer, const DeskBody& body, const HasFoun
         return sayPlain(writer, phrase::kBodyNothingLeft,
                         {{"body", bodyName(writer, joints, Begins::Inside)}});
     }
-    if (standing.given.size() == standing.unknowns.size()) {
-        return sayPlain(
-            writer, phrase::kBodyGivesAll,
-            {{"body", bodyName(writer, joints, Begins::Sentence)}, {"unknowns", count}});
-    }
     if (!standing.given.empty()) {
-        return sayPlain(writer, phrase::kBodyGivesSome,
-                        {{"body", bodyName(writer, joints, Begins::Sentence)},
-                         {"given", namesOf(writer, standing.given)},
-                         {"unknowns", count}});
+        return givingText(writer, joints, standing);
+    }
+    if (const std::string beyond = beyondEquilibrium(writer, request); !beyond.empty()) {
+        return sayPlain(writer, phrase::kBodyTooManyHere,
+                        {{"unknowns", count}, {"body", bodyName(writer, joints, Begins::Inside)}}) +
+               " " + beyond + " " + stillGiven(writer, structure, found);
     }
     const std::optional<std::vector<JointId>> other = betterBody(structure, found);
     return other ? sayPlain(writer, phrase::kBodyTooMany,
@@ -169,10 +206,10 @@ std::string standingOn(const Writer& writer, const DeskBody& body, const HasFoun
 }
 
 // Of a part that gives something: what it gives, the sum to take, the sum with its terms.
-std::vector<std::string> partHint(const Writer& writer, const DeskBody& body, const HasFound& found,
-                                  int level) {
+std::vector<std::string> partHint(const Writer& writer, const DeskRequest& request,
+                                  const DeskBody& body, const HasFound& found, int level) {
     const Standing standing = standingOfPart(body.paper.structure, found, body.part.joints);
-    std::vector<std::string> lines{htmlOf(plainLine(standingOn(writer, body, found)))};
+    std::vector<std::string> lines{htmlOf(plainLine(standingOn(writer, request, body, found)))};
     if (level < kEquationLevel || standing.given.empty()) {
         return lines;
     }
@@ -191,7 +228,7 @@ std::vector<std::string> partHint(const Writer& writer, const DeskBody& body, co
 
 std::string standingText(const Writer& writer, const DeskRequest& request, const DeskBody& body) {
     const HasFound found = foundIn(request.answers);
-    std::string text = standingOn(writer, body, found);
+    std::string text = standingOn(writer, request, body, found);
     const Standing standing = standingOfPart(body.paper.structure, found, body.part.joints);
     const bool tellsSums = !request.body.cut.empty() && request.exercise->hints >= Hints::Equations;
     for (std::size_t i = 0; tellsSums && i < standing.given.size(); ++i) {
@@ -206,12 +243,18 @@ std::vector<std::string> hintHtml(const Writer& writer, const DeskRequest& reque
     const HasFound found = foundIn(request.answers);
     if (!request.body.cut.empty() &&
         !standingOfPart(body.paper.structure, found, body.part.joints).given.empty()) {
-        return partHint(writer, body, found, level);
+        return partHint(writer, request, body, found, level);
     }
     const Working working = workOut(request.truss, loads, solve(request.truss, loads));
     const Notation notation = notationOf(writer, working);
     const auto next = std::find_if(working.steps.begin(), working.steps.end(),
                                    [&](const Step& step) { return bringsSomething(step, found); });
+    const std::vector<bool> known = knownIn(found);
+    const bool isAllWritten = std::all_of(known.begin(), known.end(), [](bool is) { return is; });
+    if (next == working.steps.end() && !isAllWritten) {
+        return {htmlOf(plainLine(beyondEquilibrium(writer, request))),
+                htmlOf(plainLine(stillGiven(writer, body.paper.structure, found)))};
+    }
     if (next == working.steps.end()) {
         return {htmlOf(say(writer, phrase::kHintNothingLeft))};
     }

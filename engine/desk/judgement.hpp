@@ -6,6 +6,7 @@
 #include "report/text/writer.hpp"
 
 #include <string>
+#include <vector>
 
 namespace gusset {
 
@@ -13,6 +14,17 @@ namespace gusset {
     return verdict == Verdict::Right || verdict == Verdict::Unsupported;
 }
 // Of one answer, without giving it away; empty if it is blank.
-[[nodiscard]] std::string checkText(const Writer&, const MarkedForce&, const WrittenForce&);
+[[nodiscard]] std::string checkText(const Writer&, const MarkedForce&, const WrittenForce&,
+                                    const Answers&);
+
+// A question that is answered as a whole: by naming members, by a count, by one value.
+struct CheckedQuestion {
+    std::size_t question = 0; // of the exercise
+    bool isRight = false;
+    std::string says;
+};
+// Of those that are answered, in order.
+[[nodiscard]] std::vector<CheckedQuestion> checkedQuestions(const Writer&, const DeskRequest&,
+                                                            const AnswerKey&, const Marking&);
 
 } // namespace gusset

@@ -88,6 +88,7 @@ Outcome<DeskRequest> readRequest(std::string_view json) {
     request.body = body.value();
     request.isNarrow = isYes(value, "narrow");
     request.typed = textUnder(value, "typed");
+    request.typedFor = textUnder(value, "what");
     readEquation(value, request);
     if (const JsonValue* level = value.find("level")) {
         request.level = static_cast<int>(level->number);

@@ -17,11 +17,12 @@ struct DeskRequest {
     std::optional<Exercise> exercise; // none: the model asks nothing
     Answers answers;                  // blank where the request brings none
     ChosenBody body{};
-    bool isNarrow = false; // the page has little room for drawings
-    std::string typed{};   // an answer as typed
-    int level = 1;         // of a hint
-    SumKind sum{};         // of an equation that is built
-    JointId about{};       // its centre
+    bool isNarrow = false;  // the page has little room for drawings
+    std::string typed{};    // an answer as typed …
+    std::string typedFor{}; // … to a question of this kind; empty: a force
+    int level = 1;          // of a hint
+    SumKind sum{};          // of an equation that is built
+    JointId about{};        // its centre
     std::vector<BuiltTerm> terms{};
     bool asksJudgement = false; // of the equation
 };

@@ -33,7 +33,7 @@ function showPart(name, takesFocus = true) {
         button.disabled = !truss && ['asking', 'series', 'papers'].includes(button.dataset.part);
     });
     papers.changed();
-    marking.show();
+    marking.show(Boolean(truss));
     if (takesFocus) {
         at(name).querySelector('h2').focus();
     }

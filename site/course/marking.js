@@ -108,9 +108,11 @@ export function createMarking(program, current) {
     at('marks-save').addEventListener('click', () => saveFile('marks.csv', reply.csv, 'text/csv'));
 
     return {
-        show() {
+        // `isOpen`: there is a truss on the page, whose exercise sheets can be for.
+        show(isOpen) {
             const count = keptExercises().length;
-            at('marking-what').textContent = count === 0 ? 'No exercise was set on this device: paste the links of yours.'
+            at('marking-what').textContent = count === 0 && isOpen ? 'The exercise that is open here needs no link.'
+                : count === 0 ? 'No exercise was set on this device: paste the links of yours.'
                 : count === 1 ? 'The exercise that was set on this device needs no link here.'
                     : `The ${count} exercises that were set on this device need no links here.`;
         },

@@ -7,6 +7,26 @@ function element(name, properties = {}, ...children) {
     return made;
 }
 
+// What is said of an answer: a fault as it is typed, which stays till it is mended; else what a check says.
+function createVerdict(row, input, says) {
+    let told = '';
+    return {
+        tell(fault) {
+            if (fault === told) {
+                return; // what was said of it by a check stays
+            }
+            told = fault;
+            row.classList.toggle('unread', fault !== '');
+            input.setAttribute('aria-invalid', String(fault !== ''));
+            says.textContent = fault;
+        },
+        judge(words) { says.textContent = told || words; },
+        fault: () => told,
+    };
+}
+
+const verdictSpan = () => element('span', { className: 'verdict', id: `says-${lastName += 1}` });
+
 let lastName = 0; // of groups of buttons, which must differ
 
 // A row: label, number, a choice of three. `choices` are [text, spoken, value].
@@ -15,7 +35,7 @@ export function answerRow(made) {
     const group = `sense-${lastName += 1}`;
     const input = element('input', { type: 'text', inputMode: 'decimal', enterKeyHint: 'next' });
     input.setAttribute('aria-label', `${spoken}: size`);
-    const says = element('span', { className: 'verdict', id: `says-${group}` });
+    const says = verdictSpan();
     input.setAttribute('aria-describedby', says.id);
     const choice = element('span', { className: 'choice' });
     choice.setAttribute('role', 'radiogroup');
@@ -26,16 +46,6 @@ export function answerRow(made) {
         choice.append(element('label', {}, radio, element('span', { textContent: text })));
         return radio;
     });
-    let told = '';
-    const tell = (fault) => {
-        if (fault === told) {
-            return; // what was said of it by a check stays
-        }
-        told = fault;
-        row.classList.toggle('unread', fault !== '');
-        input.setAttribute('aria-invalid', String(fault !== ''));
-        says.textContent = fault;
-    };
     const labelled = element('span', { className: 'of' });
     labelled.innerHTML = label; // made by the program, everything escaped
     const row = element('div', { className: 'answer' }, labelled, input, choice, says);
@@ -48,14 +58,13 @@ export function answerRow(made) {
     // As it is typed: a message that came when the field is left would move the button that is being tapped.
     input.addEventListener('input', () => changed(row));
     choice.addEventListener('change', () => changed(row));
-    const judge = (words) => { says.textContent = told || words; };
     // As it stands in the figure: "48 T", "36 ↑".
     const words = () => {
         const { text, sign } = read();
         const sense = choices.find(([, , value]) => value === sign)?.[0] ?? '';
         return sign === 0 ? '0' : [text.trim(), sense].filter(Boolean).join(' ');
     };
-    return Object.assign(row, { input, tell, judge, put, read, of, words, made, fault: () => told });
+    return Object.assign(row, { input, put, read, of, words, made }, createVerdict(row, input, says));
 }
 
 const senses = [['T', 'tension', 1], ['C', 'compression', -1], ['0', 'zero', 0]];
@@ -64,11 +73,13 @@ const arrowNames = { '→': 'to the right', '←': 'to the left', '↑': 'up', '
 const wayOf = (arrow) => [arrow, arrowNames[arrow] ?? `along ${arrow}`];
 const plain = (html) => html.replace(/<[^>]*>/g, '');
 
-// Puts the questions into `form`. The result knows every row by what it is the answer of.
-export function createFields(form, exercise, changed) {
+// Puts the questions into `form`. The result knows every row by what it is the answer of. `typed(text, what)` reads an
+// answer to a question of that kind.
+export function createFields(form, exercise, typed, changed) {
     const rows = { reactions: new Map(), forces: new Map(), values: new Map() };
     const zeros = new Map();
     let degree = null;
+    const wholes = new Map(); // questions that are answered as a whole, by their places
     form.replaceChildren();
 
     const memberNamed = (of) => exercise.members.find((member) => member.of === of);
@@ -90,29 +101,54 @@ export function createFields(form, exercise, changed) {
                 part.append(row);
             });
         },
-        zero(part) {
+        zero(part, question, index) {
             const list = element('div', { className: 'members' });
             exercise.members.forEach(({ of, label }) => {
                 const box = element('input', { type: 'checkbox' });
-                box.addEventListener('change', () => changed(null));
+                box.addEventListener('change', () => {
+                    wholes.get(index).judge('');
+                    changed(null);
+                });
                 zeros.set(of, box);
                 list.append(element('label', {}, box, element('span', { textContent: label })));
             });
-            part.append(list);
+            const says = verdictSpan();
+            list.setAttribute('aria-describedby', says.id);
+            part.append(list, says);
+            wholes.set(index, { name: 'zero members', ...createVerdict(part, list, says),
+                isBlank: () => [...zeros.values()].every((box) => !box.checked) });
         },
-        determinacy(part) {
+        determinacy(part, question, index) {
             degree = element('input', { type: 'text', inputMode: 'numeric' });
             degree.setAttribute('aria-label', 'Degree of indeterminacy');
-            degree.addEventListener('change', () => changed(null));
-            part.append(element('div', { className: 'answer' }, degree));
+            const says = verdictSpan();
+            degree.setAttribute('aria-describedby', says.id);
+            const row = element('div', { className: 'answer' }, degree, says);
+            const verdict = createVerdict(row, degree, says);
+            degree.addEventListener('input', () => {
+                readDegree();
+                verdict.judge('');
+                changed(null);
+            });
+            part.append(row);
+            wholes.set(index, { name: 'degree', ...verdict, isBlank: () => degree.value.trim() === '' });
         },
         value(part, question, index) {
             const row = answerRow({ of: String(index), label: question.what === 'displacement' ? 'δ' : 'η',
-                spoken: 'Value', choices: signs, changed });
+                spoken: 'Value', choices: signs, what: question.what, changed });
             rows.values.set(index, row);
             part.append(row);
         },
     };
+    // Nothing, if it is blank or can't be read, which is then said.
+    function readDegree() {
+        if (!degree) {
+            return undefined;
+        }
+        const { count, faults } = degree.value.trim() === '' ? {} : typed(degree.value, 'determinacy');
+        [...wholes.values()].find(({ name }) => name === 'degree').tell(faults?.[0] ?? '');
+        return count;
+    }
     makers.displacement = makers.value;
     makers.influence = makers.value;
 
@@ -145,12 +181,19 @@ export function createFields(form, exercise, changed) {
         form.append(more);
     }
     const forceRows = [...rows.reactions.values(), ...rows.forces.values(), ...rows.values.values()];
+    const nameOf = (row) => row.querySelector('.of').textContent;
     return {
         forceRows,
         count: () => {
-            const blanks = [...asked].filter((row) => row.read().text.trim() === '' && row.read().sign !== 0);
-            return { of: asked.size, blank: blanks };
+            const blank = [...[...asked].filter((row) => row.read().text.trim() === '' && row.read().sign !== 0).map(nameOf),
+                ...[...wholes.values()].filter(({ isBlank }) => isBlank()).map(({ name }) => name)];
+            const unread = [...forceRows.filter(({ fault }) => fault() !== '').map(nameOf),
+                ...[...wholes.values()].filter(({ fault }) => fault() !== '').map(({ name }) => name)];
+            return { of: asked.size + wholes.size, blank, unread };
         },
+        isAsked: (of) => [...asked].some((row) => row.of === of),
+        // What answers the question in that place, if it is answered as a whole.
+        wholeOf: (index) => rows.values.get(index) ?? wholes.get(index),
         rowOf: (of) => rows.reactions.get(of) ?? rows.forces.get(of),
         // What was typed, to be kept and put back.
         draft: () => ({
@@ -159,25 +202,28 @@ export function createFields(form, exercise, changed) {
             zeros: [...zeros].filter(([, box]) => box.checked).map(([of]) => of),
             degree: degree?.value ?? '',
         }),
+        // All of it; a draft without rows is none.
         putBack(draft) {
-            Object.entries(draft.rows ?? {}).forEach(([kind, all]) => all.forEach(([of, { text, sign }]) => {
+            if (!draft.rows) {
+                return;
+            }
+            Object.entries(draft.rows).forEach(([kind, all]) => all.forEach(([of, { text, sign }]) => {
                 const row = rows[kind]?.get(of);
                 if (row) {
                     row.input.value = text;
                     row.put(sign);
                 }
             }));
-            (draft.zeros ?? []).forEach((of) => { (zeros.get(of) ?? {}).checked = true; });
+            zeros.forEach((box, of) => { box.checked = (draft.zeros ?? []).includes(of); });
             if (degree) {
                 degree.value = draft.degree ?? '';
             }
         },
-        // As in exchange/exercises/answers_file.hpp. `typed` reads a number; rows that it can't read are left out and
-        // say why.
-        answers(typed, { mark, variant, code, equations }) {
+        // As in exchange/exercises/answers_file.hpp. What can't be read is left out and says why.
+        answers({ mark, variant, code, equations }) {
             const readRow = (row, words, key) => {
                 const { text, sign } = row.read();
-                const read = text.trim() === '' ? {} : typed(text);
+                const read = text.trim() === '' ? {} : typed(text, row.made.what);
                 row.tell(read.faults?.[0] ?? '');
                 if (read.faults) {
                     return null;
@@ -197,13 +243,13 @@ export function createFields(form, exercise, changed) {
             });
             const isJudged = [...zeros.values()].some((box) => box.checked);
             const named = (checked) => [...zeros].filter(([, box]) => isJudged && box.checked === checked).map(([of]) => of);
-            const count = degree?.value.trim().replace('−', '-') ?? '';
+            const count = readDegree();
             return JSON.stringify({
                 gussetAnswers: 1, exercise: mark, ...(variant ? { variant } : {}), code,
                 reactions: list(rows.reactions, ['-', '0', '+'], 'sign'),
                 forces: list(rows.forces, ['C', '0', 'T'], 'sense'),
                 zero: named(true), notZero: named(false),
-                ...(/^-?\d{1,4}$/.test(count) ? { degree: Number(count) } : {}),
+                ...(count === undefined ? {} : { degree: count }),
                 values, equations,
             });
         },

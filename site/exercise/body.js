@@ -86,7 +86,10 @@ export function createBody({ ask, exercise, changed, light, press }) {
         showCut();
         show();
     });
-    at('parts').addEventListener('change', show);
+    at('parts').addEventListener('change', () => {
+        at('cut-says').textContent = ask({ do: 'cut', ...chosen() }).says;
+        show();
+    });
 
     draw();
     return {

@@ -61,7 +61,7 @@ function termRow(force, takesMoments, { picked, changed }) {
         } else {
             words.append(`${sign() > 0 ? '+' : '−'} `, formulaItem('span', force.label), of);
         }
-        head.replaceChildren(force.says, words);
+        head.replaceChildren(formulaItem('span', force.html), words);
     }
     row.addEventListener('input', () => {
         says.textContent = '';
@@ -173,6 +173,10 @@ export function createEquation({ ask, exercise, kept, keep }) {
             return;
         }
         const reply = ask(request({}));
+        if (!reply.faults && kept.some((one) => JSON.stringify(one) === JSON.stringify(reply.equations[0]))) {
+            at('judge-says').textContent = 'It is kept already.';
+            return;
+        }
         if (!reply.faults) {
             kept.push(...reply.equations);
             keep();

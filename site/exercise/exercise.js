@@ -20,9 +20,13 @@ function newCode() {
 // That the link gives this student, if it gives one.
 const linkedCode = () => location.hash.match(/&code=([A-Z0-9]{1,8})$/)?.[1];
 
+const keeping = 'What you write is kept on this device.';
+const keepsNothing = 'This browser keeps nothing of what you write: hand in before you leave the page.';
+
 // Storage may be refused; then the answers live as long as the page.
 function createDraft(mark) {
     const name = `gusset-exercise-${mark}`;
+    let isKept = true; // else the page has more than what is kept
     return {
         read() {
             try {
@@ -34,9 +38,18 @@ function createDraft(mark) {
         keep(draft) {
             try {
                 localStorage.setItem(name, JSON.stringify(draft));
+                isKept = true;
+                at('keeping').textContent = keeping;
             } catch {
-                say('This browser keeps nothing: hand in before you leave the page.');
+                isKept = false;
+                at('keeping').textContent = keepsNothing;
+                say(keepsNothing);
             }
+        },
+        // Another tab has kept something, or may have, unseen, while this one was behind it.
+        whenKeptElsewhere(adopt) {
+            addEventListener('storage', (event) => event.key === name && event.newValue && adopt(JSON.parse(event.newValue)));
+            document.addEventListener('visibilitychange', () => document.visibilityState === 'visible' && isKept && adopt(this.read()));
         },
     };
 }
@@ -81,14 +94,18 @@ function createHelp(desk, exercise, body, ask) {
 }
 
 function createCheck(desk, model, fields, answers) {
-    const rowsOf = () => new Map(fields.forceRows.map((row) => [row.of, row]));
     at('check').addEventListener('click', () => {
-        const reply = desk({ do: 'check', model, answers: answers() });
-        const rows = rowsOf();
-        const told = reply.rows.filter(({ of }) => rows.has(of));
-        told.forEach(({ of, says }) => rows.get(of).judge(says));
-        at('check-says').textContent = told.length === 0 ? 'Nothing is written yet.'
-            : `${told.filter(({ right }) => right).length} of ${told.length} forces written so far are right: see each.`;
+        const { rows, questions } = desk({ do: 'check', model, answers: answers() });
+        rows.forEach(({ of, says }) => {
+            const row = fields.rowOf(of);
+            row.judge(says);
+            (row.closest('details') ?? {}).open = true;
+        });
+        questions.forEach(({ question, says }) => fields.wholeOf(question).judge(says));
+        const told = [...rows, ...questions];
+        const right = told.filter((one) => one.right).length;
+        at('check-says').textContent = told.length > 0 ? `${right} of ${told.length} answers written so far are right: see each.`
+            : fields.count().unread.length > 0 ? 'Nothing that is written can be read: see each.' : 'Nothing is written yet.';
     });
     return { changed(row) {
         at('check-says').textContent = '';
@@ -98,14 +115,13 @@ function createCheck(desk, model, fields, answers) {
 
 function createFinish(fields, kept, written, code, beginAgain) {
     const count = () => {
-        const { of, blank } = fields.count();
-        const unread = fields.forceRows.filter((row) => row.classList.contains('unread'));
+        const { of, blank, unread } = fields.count();
         if (unread.length > 0) {
-            return `${unread.length} of ${of} can’t be read: see ${unread[0].querySelector('.of').textContent}.`;
+            return `${unread.length} can’t be read: see ${unread.join(', ')}.`;
         }
         return blank.length === 0 ? `All ${of} answers are filled in.`
             : `${of - blank.length} of ${of} answers are filled in; blank: ${
-                blank.map((row) => row.querySelector('.of').textContent).join(', ')}.`;
+                blank.join(', ')}.`;
     };
     at('code').textContent = code;
     at('review').addEventListener('click', () => {
@@ -135,10 +151,14 @@ function createFinish(fields, kept, written, code, beginAgain) {
         link.click();
         at('review-says').textContent = `Saved as ${link.download}.`;
     });
-    at('again').addEventListener('click', () => {
-        beginAgain();
-        at('review-part').hidden = true;
-    });
+    const askAgain = (asks) => {
+        at('again').hidden = asks;
+        at('again-ask').hidden = !asks;
+        at(asks ? 'again-no' : 'again').focus();
+    };
+    at('again').addEventListener('click', () => askAgain(true));
+    at('again-no').addEventListener('click', () => askAgain(false));
+    at('again-yes').addEventListener('click', beginAgain);
     return { changed() { at('review-part').hidden = true; } };
 }
 
@@ -154,12 +174,27 @@ function begin(desk, exercise) {
     const before = draft.read();
     const code = linkedCode() ?? before.code ?? newCode();
     const kept = readable(desk, exercise, before.equations ?? []);
-    const typed = (text) => desk({ do: 'typed', model, typed: text });
-    const answers = () => fields.answers(typed, { mark, variant, code, equations: kept });
+    const typed = (text, what = '') => desk({ do: 'typed', model, typed: text, what });
+    const answers = () => fields.answers({ mark, variant, code, equations: kept });
     const written = () => desk({ do: 'answers', model, answers: answers() });
     const ask = Object.assign((request) => desk({ ...request, model, answers: answers() }), { answers });
 
-    const keep = () => draft.keep({ code, ...fields.draft(), equations: kept });
+    draft.keep({ ...before, code }); // so that another tab has the same code
+    draft.whenKeptElsewhere((other) => {
+        if (!other.rows || JSON.stringify(other) === JSON.stringify(state())) {
+            return;
+        }
+        fields.putBack(other);
+        kept.splice(0, kept.length, ...readable(desk, exercise, other.equations ?? []));
+        help.changed();
+        check.changed();
+        finish.changed();
+        fields.forceRows.forEach((row) => readBack(row, typed));
+        editor.follow(null);
+        redraw();
+    });
+    const state = () => ({ code, ...fields.draft(), equations: kept });
+    const keep = () => draft.keep(state());
     const redraw = whenIdle(() => {
         body.redraw();
         equation.refresh();
@@ -175,7 +210,7 @@ function begin(desk, exercise) {
         editor.follow(row);
         redraw();
     }
-    const fields = createFields(at('questions'), exercise, changed);
+    const fields = createFields(at('questions'), exercise, typed, changed);
     fields.putBack(before);
     const editor = createEditor({ figure: at('figure'), place: at('editor'), exercise, fields, edited: changed,
         choice: (thing) => body.takesMember(thing) });
@@ -199,11 +234,17 @@ function begin(desk, exercise) {
     at('checking').hidden = !exercise.checksAtOnce;
     at('working').hidden = exercise.questions.every(({ what }) => what === 'determinacy'); // there is no force to find
     embed(exercise, written, () => {
-        const rows = exercise.checksAtOnce ? desk({ do: 'check', model, answers: answers() }).rows : null;
-        return rows && { right: rows.filter((row) => row.right).length, of: fields.forceRows.length };
+        if (!exercise.checksAtOnce) {
+            return null;
+        }
+        const { rows, questions } = desk({ do: 'check', model, answers: answers() });
+        return { right: [...rows.filter(({ of }) => fields.isAsked(of)), ...questions].filter(({ right }) => right).length,
+            of: fields.count().of };
     });
     at('questions').addEventListener('submit', (event) => event.preventDefault());
-    say(kept.length < (before.equations ?? []).length ? 'Equations that were kept before can’t be read any more, and are left out.' : '');
+    if (at('says').textContent !== keepsNothing) {
+        say(kept.length < (before.equations ?? []).length ? 'Equations that were kept before can’t be read any more, and are left out.' : '');
+    }
     keepOffline(at('offline'));
 }
 
@@ -225,7 +266,7 @@ function whenIdle(work) {
 // "12.5 kN T" is a size and a sense: the sense is shown on its button.
 function readBack(row, typed) {
     const { text, sign } = row.read();
-    const read = typed(text);
+    const read = text.trim() === '' ? {} : typed(text, row.made.what);
     row.tell(read.faults?.[0] ?? '');
     if (!read.faults && sign === null && read.sign !== undefined) {
         row.put(read.sign);
@@ -237,6 +278,10 @@ async function start() {
         location.replace(`../course/${location.hash}`);
         return;
     }
+    if (location.hash.length < 2) {
+        say('There is no exercise in this address: open the whole link that you were given.');
+        return;
+    }
     const desk = await startDesk();
     const exercise = desk({ do: 'open', model: location.hash });
     if (exercise.faults) {
@@ -244,6 +289,7 @@ async function start() {
     } else if (showsTrussAlone) {
         at('title').textContent = exercise.title;
         showFigure(exercise);
+        at('figure').innerHTML = exercise.figure; // made by the program, everything escaped
         at('answering').hidden = true;
         at('work').hidden = false;
         say('');

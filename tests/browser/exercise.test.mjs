@@ -138,3 +138,81 @@ test('what was written is checked without giving anything away', async () => {
 
     await context.close();
 });
+
+const others = ['zero-members', 'determinacy', { what: 'displacement', joint: 'D', axis: 'y' }];
+
+test('what is answered as a whole is checked too, and said at once where it can’t be read', async () => {
+    const { page, context } = await arrive(sizes.phone, linkOf({ ...bridge, materials: [{ id: 'steel', E: 210000 }],
+        sections: [{ id: 'all', material: 'steel', A: 1000 }],
+        members: bridge.members.map((member) => ({ ...member, section: 'all' })), exercise: { ask: others } }));
+    const check = page.getByRole('button', { name: 'Check what I have written' });
+    const part = (words) => page.locator('fieldset', { hasText: words });
+    const degree = page.getByLabel('Degree of indeterminacy');
+    await check.tap();
+    await page.locator('#check-says', { hasText: 'Nothing is written yet.' }).waitFor();
+    for (const text of ['abc', '2.5']) {
+        await degree.fill(text);
+        await part('indeterminate').getByText('no whole number').waitFor();
+    }
+    await check.tap();
+    await page.locator('#check-says', { hasText: 'Nothing that is written can be read' }).waitFor();
+    await degree.fill('1'); // 13 members and 3 reactions, 2 · 8 equations: 0
+    await page.getByLabel('DE', { exact: true }).first().check({ force: true }); // no load acts at E
+    await page.getByLabel('Value: size').fill('x');
+    await part('displacement').getByText('no number here').waitFor();
+    await page.getByLabel('Value: size').fill('0.9 m');
+    await check.tap();
+    await page.locator('#check-says', { hasText: '1 of 3 answers written so far are right' }).waitFor();
+    assert.match(await part('indeterminate').innerText(), /This is not right\./);
+    assert.match(await part('carry no force').innerText(), /Right\./);
+    assert.match(await part('displacement').innerText(), /This is not right\./);
+    await degree.fill('0');
+    await check.tap();
+    await page.locator('#check-says', { hasText: '2 of 3' }).waitFor();
+    assert.deepEqual(await faultsByAxe(page), []);
+    await page.getByRole('button', { name: 'Review and hand in' }).tap();
+    await page.locator('#review-says', { hasText: 'All 3 answers are filled in.' }).waitFor();
+    await context.close();
+});
+
+test('two tabs of one exercise follow each other, and starting again is asked first', async () => {
+    const { page, context } = await arrive(sizes.desktop, asking({ ask: ['reactions', 'determinacy'] }));
+    const second = await context.newPage();
+    await second.goto(page.url());
+    await second.locator('#work:not([hidden])').waitFor();
+    const size = (on, of) => on.locator(`.answer[data-of="${of}"]`).getByLabel('size');
+    await size(page, 'A:y').fill('36');
+    await size(second, 'H:y').fill('35');
+    await page.waitForFunction(() => document.querySelector('.answer[data-of="H:y"] input').value === '35');
+    await second.getByLabel('Degree of indeterminacy').fill('0');
+    await page.waitForFunction(() => document.querySelector('[aria-label="Degree of indeterminacy"]').value === '0');
+    await page.reload();
+    await page.locator('#work:not([hidden])').waitFor();
+    assert.deepEqual([await size(page, 'A:y').inputValue(), await size(page, 'H:y').inputValue()], ['36', '35']);
+    await page.getByRole('button', { name: 'Review and hand in' }).click();
+    await page.getByRole('button', { name: 'Start again, blank' }).click();
+    await page.getByRole('button', { name: 'Keep it', exact: true }).click();
+    assert.equal(await size(page, 'A:y').inputValue(), '36');
+    await page.getByRole('button', { name: 'Start again, blank' }).click();
+    await page.getByRole('button', { name: 'Throw it away' }).click();
+    await page.waitForFunction(() => document.querySelector('.answer[data-of="A:y"] input')?.value === '');
+    await context.close();
+});
+
+test('where nothing can be kept, the page says so and nothing else', async () => {
+    const context = await shared.browser.newContext(sizes.desktop);
+    await context.addInitScript(() => { Storage.prototype.setItem = () => { throw new Error('full'); }; });
+    const page = await context.newPage();
+    await page.goto(`${shared.site.address}exercise/${asking({ ask: ['reactions'] })}`);
+    await page.locator('#says', { hasText: 'This browser keeps nothing' }).waitFor();
+    assert.equal(await page.locator('body').innerText().then((text) => text.includes('is kept on this device')), false);
+    await page.goto(`${shared.site.address}exercise/`);
+    await page.locator('#says', { hasText: 'open the whole link that you were given' }).waitFor();
+    await context.close();
+});
+
+test('a title of one long word does not widen the page', async () => {
+    const { page, context } = await arrive(sizes.phone, linkOf({ ...bridge, title: 'W'.repeat(200), exercise: { ask: ['reactions'] } }));
+    assert.deepEqual(await tooSmall(page), []);
+    await context.close();
+});

@@ -58,7 +58,7 @@ test('an equation is built by picking forces on the free body, on a phone, and e
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: '2 of 4' }).waitFor();
     await screenshot(page, 'practising-phone-equation');
-    await say(page, 'A_x', { sign: 'positive' });
+    await say(page, 'Ax', { sign: 'positive' });
     await say(page, 'AC', { sign: 'positive', times: '· sin α' });
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await term(page, 'AC').getByText('not its part along the axis').waitFor();
@@ -71,12 +71,12 @@ test('an equation is built by picking forces on the free body, on a phone, and e
     await page.getByLabel('about', { exact: true }).selectOption('A');
     // 24 kN at 4, 8 and 12 m, and H_y at 16 m: anticlockwise positive.
     for (const [force, sign, arm] of [['at B', 'negative', '4'], ['at D', 'negative', '8'], ['at F', 'negative', '12'],
-        ['H_y', 'positive', '']]) {
+        ['Hy', 'positive', '']]) {
         await say(page, force, { sign, arm });
     }
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: 'H_y has no arm yet' }).waitFor();
-    await term(page, 'H_y').getByLabel('arm').fill('16');
+    await term(page, 'Hy').getByLabel('arm').fill('16');
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: 'Unknown in it: H_y.' }).waitFor();
     await page.locator('#building-title').scrollIntoViewIfNeeded();
@@ -116,6 +116,7 @@ test('a part that a cut leaves is a body: it is picked in the figure, and can be
     await page.locator('#cut-says', { hasText: 'choose a part' }).waitFor();
     await page.getByLabel('The part with A, B and C').tap();
     await term(page, 'CE').waitFor();
+    assert.equal(await page.locator('#cut-says').innerText(), 'The cut parts the truss in two.');
     assert.equal(await page.locator('.term').count(), 6, 'a load, two reactions, three members');
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'too many for its equations. Choose the whole truss first' }).waitFor();
@@ -227,7 +228,7 @@ test('a student on a phone practises offline: is stuck, takes a hint, answers in
     await page.getByRole('button', { name: 'Can it be solved?' }).tap();
     await page.locator('#stand-says', { hasText: 'Joint A can be solved: 2 unknown.' }).waitFor();
     await page.getByLabel('Sum').selectOption('y');
-    await say(page, 'A_y', { sign: 'positive' });
+    await say(page, 'Ay,', { sign: 'positive' });
     await say(page, 'AC', { sign: 'positive', times: '· sin α' });
     await page.getByRole('button', { name: 'Check the equation' }).tap();
     await page.locator('#judge-says', { hasText: 'The equation is right. Unknown in it: AC.' }).waitFor();

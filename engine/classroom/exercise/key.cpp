@@ -11,7 +11,7 @@ namespace gusset {
 namespace {
 
 Statement placeOfQuestion(std::size_t index) {
-    return "exercise.ask[" + std::to_string(index) + "]";
+    return statement(phrase::kPlaceQuestion, {{"n", index + 1}});
 }
 
 bool needsForces(const Question& question) {

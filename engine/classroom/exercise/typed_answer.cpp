@@ -79,6 +79,37 @@ int takeSense(std::string_view& text, const SenseRule& rule) {
     return 0;
 }
 
+// `readSize` reads what is left when the sense is taken away.
+template <class ReadSize>
+Outcome<WrittenForce> readSigned(std::string_view text, const SenseRule& rule, ReadSize readSize) {
+    const std::string plain = withPlainNumbers(trimmed(text));
+    std::string_view rest = trimmed(plain);
+    if (rest.empty()) {
+        return WrittenForce{};
+    }
+    const Issue noForce{IssueCode::Syntax, phrase::kPlaceAnswers,
+                        statement(phrase::kNotTyped, {{"text", std::string(trimmed(text))}})};
+    const int sense = takeSense(rest, rule);
+    bool isPlus = rule.isSigned;
+    if (rest.starts_with('+')) {
+        isPlus = true;
+        rest = trimmed(rest.substr(1));
+    }
+    const Outcome<double> size = readSize(rest);
+    if (!size || std::abs(size.value()) >= kLargestAnswer) {
+        return noForce;
+    }
+    WrittenForce written{std::abs(size.value()), std::nullopt};
+    if (written.size == 0.0) {
+        written.sign = 0;
+    } else if (sense != 0) {
+        written.sign = sense;
+    } else if (size.value() < 0 || isPlus) {
+        written.sign = size.value() < 0 ? -1 : 1;
+    }
+    return written;
+}
+
 } // namespace
 
 std::string withPlainNumbers(std::string_view text) {
@@ -107,32 +138,36 @@ std::string withPlainNumbers(std::string_view text) {
 }
 
 Outcome<WrittenForce> readWritten(std::string_view text, ForceUnit unit, const SenseRule& rule) {
+    return readSigned(text, rule, [&](std::string_view size) { return readForce(size, unit); });
+}
+
+Outcome<WrittenForce> readWrittenLength(std::string_view text, LengthUnit unit) {
+    return readSigned(text, {SenseRule::Words::OfReaction, {1, 1}, false},
+                      [&](std::string_view size) { return readLength(size, unit); });
+}
+
+Outcome<WrittenForce> readWrittenNumber(std::string_view text) {
+    return readSigned(text, {SenseRule::Words::OfReaction, {0, 0}, false}, readNumber);
+}
+
+Outcome<int> readWrittenCount(std::string_view text) {
+    constexpr std::size_t kMostFigures = 4;
     const std::string plain = withPlainNumbers(trimmed(text));
-    std::string_view rest = trimmed(plain);
-    if (rest.empty()) {
-        return WrittenForce{};
+    const bool isNegative = plain.starts_with('-');
+    const std::string_view figures = std::string_view(plain).substr(isNegative ? 1 : 0);
+    int count = 0;
+    for (const char figure : figures) {
+        if (figure < '0' || figure > '9' || figures.size() > kMostFigures) {
+            count = -1;
+            break;
+        }
+        count = 10 * count + (figure - '0');
     }
-    const Issue noForce{IssueCode::Syntax, phrase::kPlaceAnswers,
-                        statement(phrase::kNotTyped, {{"text", std::string(trimmed(text))}})};
-    const int sense = takeSense(rest, rule);
-    bool isPlus = rule.isSigned;
-    if (rest.starts_with('+')) {
-        isPlus = true;
-        rest = trimmed(rest.substr(1));
+    if (figures.empty() || count < 0) {
+        return Issue{IssueCode::Syntax, phrase::kPlaceAnswers,
+                     statement(phrase::kNoWholeNumber, {{"text", std::string(trimmed(text))}})};
     }
-    const Outcome<double> size = readForce(rest, unit);
-    if (!size || std::abs(size.value()) >= kLargestAnswer) {
-        return noForce;
-    }
-    WrittenForce written{std::abs(size.value()), std::nullopt};
-    if (written.size == 0.0) {
-        written.sign = 0;
-    } else if (sense != 0) {
-        written.sign = sense;
-    } else if (size.value() < 0 || isPlus) {
-        written.sign = size.value() < 0 ? -1 : 1;
-    }
-    return written;
+    return isNegative ? -count : count;
 }
 
 } // namespace gusset

@@ -20,6 +20,11 @@ struct SenseRule {
 // that the rule has.
 [[nodiscard]] Outcome<WrittenForce> readWritten(std::string_view text, ForceUnit,
                                                 const SenseRule& = {});
+// The same for a displacement, "9,16 mm ↓", and for a number without a unit.
+[[nodiscard]] Outcome<WrittenForce> readWrittenLength(std::string_view text, LengthUnit);
+[[nodiscard]] Outcome<WrittenForce> readWrittenNumber(std::string_view text);
+// A whole number, negative or not, of at most four figures; an issue if it is none.
+[[nodiscard]] Outcome<int> readWrittenCount(std::string_view text);
 // With ASCII hyphens and plain spaces, and of "1.234,5" only the last sign, which is the decimal
 // one: as numbers are then read (model/quantity).
 [[nodiscard]] std::string withPlainNumbers(std::string_view text);

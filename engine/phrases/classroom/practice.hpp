@@ -24,7 +24,7 @@ inline constexpr auto kAskSteps =
     "Write down each step: the body, its equation, the result."_phrase;
 
 // What can be found from a body, with what has been found so far.
-inline constexpr auto kBodyNothingLeft = "Everything at {body} has been found."_phrase;
+inline constexpr auto kBodyNothingLeft = "Every force at {body} is written."_phrase;
 inline constexpr auto kBodyGivesAll = "{body} can be solved: {unknowns} unknown."_phrase;
 inline constexpr auto kBodyGivesSome =
     "{body} gives {given}, though {unknowns} are unknown there."_phrase;
@@ -33,6 +33,17 @@ inline constexpr auto kBodyTooMany =
 inline constexpr auto kBodyTooManyNow =
     "{unknowns} are unknown at {body}: too many for its equations, as everywhere now. A section "
     "through three members, or two joints together, goes on."_phrase;
+// Of a truss that equilibrium alone does not solve: instead of where to go on.
+inline constexpr auto kBodyTooManyHere =
+    "{unknowns} are unknown at {body}: too many for its equations."_phrase;
+inline constexpr auto kBeyondEquilibrium = "Equilibrium alone does not give all forces of this "
+                                           "truss: its equations are too few by {n}."_phrase;
+inline constexpr auto kBeyondEquilibriumAsked =
+    "Equilibrium alone does not give all forces of this truss."_phrase;
+inline constexpr auto kBeyondMechanism =
+    "This truss can move, and forces alone do not hold it: supports or members are missing."_phrase;
+inline constexpr auto kBeyondNothing =
+    "Neither a joint nor the whole truss gives anything more now."_phrase;
 // Of a part that a cut leaves: which sum gives one of its forces.
 inline constexpr auto kLeavesOnlyX =
     "The sum of horizontal forces leaves only {unknown} unknown."_phrase;
@@ -53,7 +64,7 @@ inline constexpr auto kTheJoint = "joint {joint}"_phrase;
 inline constexpr auto kTheJointFirst = "Joint {joint}"_phrase;
 
 // Hints, from where the student stands.
-inline constexpr auto kHintNothingLeft = "There is nothing left to find."_phrase;
+inline constexpr auto kHintNothingLeft = "A value is written for every force."_phrase;
 inline constexpr auto kHintNext = "Next: {step}."_phrase;
 
 // What is said of an answer while practising: never what it should be.
@@ -64,6 +75,7 @@ inline constexpr auto kCheckCarried =
     "This follows from your earlier values, of which one is wrong."_phrase;
 inline constexpr auto kCheckSlipAt = "This does not follow: look again at {where}."_phrase;
 inline constexpr auto kCheckSlip = "This does not follow from your other values."_phrase;
+inline constexpr auto kCheckNotRight = "This is not right."_phrase;
 inline constexpr auto kCheckHalf = "A size and a sense are needed, and one is missing."_phrase;
 
 // What is said of a cut while its members are picked.
@@ -76,6 +88,7 @@ inline constexpr auto kCutTooMany =
 inline constexpr auto kCutIdle =
     "{member} is cut, though both its ends are in the same part: leave it whole."_phrase;
 inline constexpr auto kCutParts = "The cut parts the truss in two: choose a part."_phrase;
+inline constexpr auto kCutPartChosen = "The cut parts the truss in two."_phrase;
 
 // What is said of a term while an equation is built.
 inline constexpr auto kTermMissing = "It has a part in this equation."_phrase;

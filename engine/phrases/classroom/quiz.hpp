@@ -6,6 +6,7 @@
 namespace gusset::phrase {
 
 inline constexpr auto kTitleOfVariant = "{title}, variant {number}"_phrase;
+inline constexpr auto kThisVariant = "{title}, variant {number}."_phrase;
 inline constexpr auto kLoadsOfQuiz = "Loads: {loads}."_phrase;
 inline constexpr auto kRightWithin =
     "An answer is right if it is within {percent} % of the value."_phrase;

@@ -7,6 +7,7 @@
 namespace gusset::phrase {
 
 inline constexpr auto kPlaceExercise = "the exercise"_phrase;
+inline constexpr auto kPlaceQuestion = "question {n}"_phrase; // from 1, as people count
 inline constexpr auto kPlaceAnswers = "the answers"_phrase;
 inline constexpr auto kNoExercise =
     "the model asks nothing: make an exercise of it first (\"exercise\")"_phrase;
@@ -47,6 +48,8 @@ inline constexpr auto kCutPartsNothing =
 inline constexpr auto kMomentsNeedCentre = "moments are about a joint: give \"about\""_phrase;
 inline constexpr auto kNotTyped =
     "\"{text}\" is no number here: write a size such as 12.5, with its unit if you like"_phrase;
+inline constexpr auto kNoWholeNumber =
+    "\"{text}\" is no whole number: write one such as 0, 1 or 2"_phrase;
 inline constexpr auto kSenseIsOneOf = "must be \"T\", \"C\" or \"0\""_phrase;
 inline constexpr auto kSignIsOneOf = "must be \"+\", \"-\" or \"0\""_phrase;
 inline constexpr auto kSizeNotNegative = "a size is not negative: give the sense beside it"_phrase;

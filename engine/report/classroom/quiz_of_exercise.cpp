@@ -56,6 +56,11 @@ private:
     }
 
     void introduce() {
+        if (exercise_.variant != 0) { // not every platform shows a picture or the title of a quiz
+            quiz_.introduction.push_back(
+                sayPlain(writer_, phrase::kThisVariant,
+                         {{"title", titleOf(writer_)}, {"number", exercise_.variant}}));
+        }
         if (!exercise_.text.empty()) {
             quiz_.introduction.push_back(exercise_.text);
         }

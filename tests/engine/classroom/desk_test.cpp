@@ -207,3 +207,115 @@ TEST_CASE("What the desk can't read is said, and nothing else") {
         CHECK(answer.value().members.size() == 1);
     }
 }
+
+TEST_CASE("A check judges what is answered as a whole, and gives no answer away") {
+    // DE alone carries nothing: no load at E. 13 + 3 unknowns, 16 equations: degree 0.
+    const std::string model =
+        bridgeAsking(R"({"ask":["zero-members","determinacy",{"what":"influence",)"
+                     R"("path":["A","B","D","F","H"],"member":["C","E"],"at":"D"}]})");
+    const JsonValue opened =
+        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+    const auto check = [&](const std::string& more) {
+        const std::string answers =
+            R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") + more + "}";
+        return reply(Request{}
+                         .with("do", textValue("check"))
+                         .with("model", textValue(model))
+                         .with("answers", textValue(answers)));
+    };
+    CHECK(wordsUnder(check(""), "questions") == "[]");
+    const JsonValue right = check(R"(,"zero":["D-E"],"degree":0)");
+    CHECK(wordsUnder(right, "rows") == "[]"); // no force is written
+    CHECK(
+        wordsUnder(right, "questions") ==
+        R"([{"question":0,"says":"Right.","right":true},{"question":1,"says":"Right.","right":true}])");
+    const JsonValue wrong = check(R"(,"zero":["D-E","A-B"],"degree":1,"values":[null,null,900])");
+    CHECK(
+        wordsUnder(wrong, "questions") ==
+        R"([{"question":0,"says":"This is not right."},{"question":1,"says":"This is not right."},)"
+        R"({"question":2,"says":"This is not right."}])");
+}
+
+TEST_CASE("An answer is read as what it is: a count, a displacement with its unit, an ordinate") {
+    const std::string model = bridgeAsking(R"({"ask":["determinacy"]})");
+    const auto typed = [&](const char* text, const char* what) {
+        return reply(Request{}
+                         .with("do", textValue("typed"))
+                         .with("model", textValue(model))
+                         .with("typed", textValue(text))
+                         .with("what", textValue(what)));
+    };
+    CHECK(wordsUnder(typed("\u22122", "determinacy"), "count") == "-2");
+    for (const char* text : {"abc", "2.5", "-", "99999"}) {
+        CHECK(wordsUnder(typed(text, "determinacy"), "faults").find("no whole number") !=
+              std::string::npos);
+    }
+    // The model's displacements are in mm.
+    CHECK(wordsUnder(typed("0.00916 m", "displacement"), "size") == "9.16");
+    CHECK(wordsUnder(typed("9.16 \u2193", "displacement"), "sign") == "-1");
+    CHECK(typed("9 kN", "displacement").find("faults"));
+    CHECK(typed("0.5 m", "influence").find("faults"));
+}
+
+TEST_CASE("A body is named to be looked at again only where all its other forces are written") {
+    const std::string model = bridgeAsking(R"({"ask":["reactions","forces"]})");
+    const JsonValue opened =
+        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+    const auto says = [&](const char* way, const std::string& forces) {
+        const std::string answers =
+            R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") +
+            R"(,"reactions":[{"of":"A:x","size":0,"sign":"0"},)"
+            R"({"of":"A:y","size":36,"sign":")" +
+            way + R"("},{"of":"H:y","size":36,"sign":"+"}],"forces":[)" + forces + "]}";
+        const JsonValue checked = reply(Request{}
+                                            .with("do", textValue("check"))
+                                            .with("model", textValue(model))
+                                            .with("answers", textValue(answers)));
+        return wordsUnder(checked, "rows");
+    };
+    // True: AB = 48, AC = -60. At A all is written, at B and C it is not.
+    const std::string two = says("+", R"({"of":"A-B","size":100,"sense":"T"},)"
+                                      R"({"of":"A-C","size":7,"sense":"C"})");
+    CHECK(two.find("joint B") == std::string::npos);
+    CHECK(two.find("joint C") == std::string::npos);
+    // A_y is turned round; AB and AC follow from that.
+    const std::string one = says("-", R"({"of":"A-B","size":48,"sense":"C"},)"
+                                      R"({"of":"A-C","size":60,"sense":"T"})");
+    CHECK(one.find("look again at the whole truss") != std::string::npos);
+}
+
+TEST_CASE("Of a truss that equilibrium alone does not give, the hint and the standing say so") {
+    // A rectangle with both diagonals, pin A, roller B: 6 + 3 forces, 8 equations. The whole truss
+    // gives the reactions; then three members meet at every joint.
+    const std::string model =
+        R"({"gusset":1,"joints":[{"id":"A","x":0,"y":0},{"id":"B","x":4,"y":0},)"
+        R"({"id":"C","x":4,"y":3},{"id":"D","x":0,"y":3}],"members":[{"a":"A","b":"B"},)"
+        R"({"a":"B","b":"C"},{"a":"C","b":"D"},{"a":"D","b":"A"},{"a":"A","b":"C"},)"
+        R"({"a":"B","b":"D"}],"supports":[{"joint":"A","kind":"pin"},)"
+        R"({"joint":"B","kind":"roller","reaction":90}],"loads":[{"joint":"C","fx":10}],)"
+        R"("exercise":{"ask":["reactions","forces"]}})";
+    const JsonValue opened =
+        reply(Request{}.with("do", textValue("open")).with("model", textValue(model)));
+    const auto ask = [&](const char* what, const std::string& more) {
+        const std::string answers =
+            R"({"gussetAnswers":1,"exercise":)" + wordsUnder(opened, "mark") + more + "}";
+        return reply(Request{}
+                         .with("do", textValue(what))
+                         .with("model", textValue(model))
+                         .with("answers", textValue(answers))
+                         .with("joint", textValue("C")));
+    };
+    const std::string reactions = R"(,"reactions":[{"of":"A:x","size":10,"sign":"-"},)"
+                                  R"({"of":"A:y","size":7.5,"sign":"-"},)"
+                                  R"({"of":"B:y","size":7.5,"sign":"+"}])";
+    for (const auto& [what, key] : {std::pair("hint", "lines"), std::pair("stand", "says")}) {
+        const std::string first = wordsUnder(ask(what, ""), key);
+        CHECK(first.find("its equations are too few by 1.") != std::string::npos);
+        CHECK(first.find("The whole truss can be solved: 3 unknown.") != std::string::npos);
+        CHECK(first.find("Choose") == std::string::npos);
+        const std::string then = wordsUnder(ask(what, reactions), key);
+        CHECK(then.find("too few by 1.") != std::string::npos);
+        CHECK(then.find("Neither a joint nor the whole truss gives anything more now.") !=
+              std::string::npos);
+    }
+}

@@ -56,6 +56,19 @@ std::size_t countOf(const std::string& text, const std::string& piece) {
 
 } // namespace
 
+TEST_CASE("Each question of a variant says of which, where a platform shows no picture") {
+    Truss truss = randomDeterminateTruss(1);
+    truss.title = "Hall roof";
+    Exercise exercise = askingAllForces(truss);
+    exercise.variant = 3;
+    const Outcome<Quiz> quiz =
+        quizOfExercise({englishPhrases(), truss}, exercise, QuizForm::OneNumber);
+    REQUIRE(quiz);
+    const Outcome<std::string> lines = blackboardText({quiz.value()});
+    REQUIRE(lines);
+    CHECK(countOf(lines.value(), "Hall roof, variant 3. ") == quiz.value().items.size());
+}
+
 TEST_CASE("A quiz asks for what the engine finds, in either form, of any truss") {
     for (std::uint64_t seed = 1; seed <= 40; ++seed) {
         Truss truss = randomDeterminateTruss(seed);
