@@ -40,8 +40,9 @@ private:
         std::vector<SheetTrial> open;
         std::set<std::vector<double>> looked;
         const auto isDearer = [](const SheetTrial& a, const SheetTrial& b) {
-            return a.cost > b.cost;
+            return a.cost != b.cost ? a.cost > b.cost : a.order > b.order;
         };
+        int thought = 0;
         open.push_back(sheet_.start());
         for (int trials = 0; !open.empty();) {
             std::pop_heap(open.begin(), open.end(), isDearer);
@@ -66,6 +67,7 @@ private:
                 next = {*std::min_element(next.begin(), next.end(), isCheaper)};
             }
             for (SheetTrial& each : next) {
+                each.order = ++thought;
                 open.push_back(std::move(each));
                 std::push_heap(open.begin(), open.end(), isDearer);
             }

@@ -30,11 +30,18 @@ inline constexpr auto kAnswerEased = "{answer} = {written} follows from your own
                                      "but these left nothing to work out."_phrase;
 inline constexpr auto kAnswerUnsupported =
     "{answer} = {written} is right, but your other values give {expected}."_phrase;
+inline constexpr auto kAnswerSameSlip =
+    "{answer} = {written} comes of the same slip at {where}: no more marks are lost."_phrase;
+inline constexpr auto kAnswerNotAgreed =
+    "{answer} = {written} is right, but not all of your other values agree with it."_phrase;
 inline constexpr auto kAnswerBlank = "{answer}: nothing is written."_phrase;
 inline constexpr auto kAnswerHalf =
     "{answer}: a size and a sense are needed, and one is missing."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
+inline constexpr auto kSlipOnlyAt = "{answer} = {written}: a slip at {where}."_phrase;
+inline constexpr auto kSlipOfKindAt =
+    "{answer} = {written}: a slip at {where}. What went wrong: {kind}."_phrase;
 inline constexpr auto kSlipInSum =
     "{answer} = {written}: a slip at {where}. With your other values "
     "{equation}, which gives {gives}."_phrase;

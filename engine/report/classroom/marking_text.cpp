@@ -98,25 +98,43 @@ private:
         }
         const std::string written = forceOf(truss, *force.written);
         if (force.verdict == Verdict::Carried) {
-            return sayPlain(
-                writer_, force.marks < force.outOf ? phrase::kAnswerEased : phrase::kAnswerCarried,
-                {{"answer", name}, {"written", written}});
+            return carried(force, name, written);
         }
-        if (!force.expected || force.body.empty()) {
-            return sayPlain(writer_, phrase::kSlipSomewhere,
-                            {{"answer", name}, {"written", written}});
-        }
-        const std::string expected = forceOf(truss, *force.expected);
         if (force.verdict == Verdict::Unsupported) {
-            return sayPlain(writer_, phrase::kAnswerUnsupported,
-                            {{"answer", name}, {"written", written}, {"expected", expected}});
+            return !force.expected ? sayPlain(writer_, phrase::kAnswerNotAgreed,
+                                              {{"answer", name}, {"written", written}})
+                                   : sayPlain(writer_, phrase::kAnswerUnsupported,
+                                              {{"answer", name},
+                                               {"written", written},
+                                               {"expected", forceOf(truss, *force.expected)}});
         }
+        return force.body.empty() ? sayPlain(writer_, phrase::kSlipSomewhere,
+                                             {{"answer", name}, {"written", written}})
+                                  : slip(force, name, written);
+    }
+
+    std::string carried(const MarkedForce& force, const std::string& name,
+                        const std::string& written) const {
+        if (force.slip) {
+            return sayPlain(
+                writer_, phrase::kAnswerSameSlip,
+                {{"answer", name}, {"written", written}, {"where", whereOf(writer_, force.body)}});
+        }
+        return sayPlain(writer_,
+                        force.marks < force.outOf ? phrase::kAnswerEased : phrase::kAnswerCarried,
+                        {{"answer", name}, {"written", written}});
+    }
+
+    // A value that would be right for the student is said only where it is of one equation, or of
+    // all of them.
+    std::string slip(const MarkedForce& force, const std::string& name,
+                     const std::string& written) const {
+        const Truss& truss = writer_.truss;
         const std::string where = whereOf(writer_, force.body);
         const Slip& slip = marking_.slips[*force.slip];
-        const std::optional<SlipKind> kind = slip.kind;
         const auto own = std::find_if(slip.equations.begin(), slip.equations.end(),
                                       [&](const OwnEquation& each) { return each.of == force.of; });
-        if (!kind && own != slip.equations.end()) {
+        if (!slip.kind && own != slip.equations.end()) {
             return sayPlain(writer_, phrase::kSlipInSum,
                             {{"answer", name},
                              {"written", written},
@@ -124,17 +142,27 @@ private:
                              {"equation", ownEquationText(notation_, *own)},
                              {"gives", forceOf(truss, own->gives)}});
         }
-        if (!kind) {
-            return sayPlain(
-                writer_, phrase::kSlipAt,
-                {{"answer", name}, {"written", written}, {"where", where}, {"expected", expected}});
+        if (!slip.kind) {
+            return !force.expected
+                       ? sayPlain(writer_, phrase::kSlipOnlyAt,
+                                  {{"answer", name}, {"written", written}, {"where", where}})
+                       : sayPlain(writer_, phrase::kSlipAt,
+                                  {{"answer", name},
+                                   {"written", written},
+                                   {"where", where},
+                                   {"expected", forceOf(truss, *force.expected)}});
         }
-        return sayPlain(writer_, phrase::kSlipOfKind,
-                        {{"answer", name},
-                         {"written", written},
-                         {"where", where},
-                         {"expected", expected},
-                         {"kind", slipName(writer_, kind)}});
+        const std::string kind = slipName(writer_, slip.kind);
+        return !force.expected
+                   ? sayPlain(
+                         writer_, phrase::kSlipOfKindAt,
+                         {{"answer", name}, {"written", written}, {"where", where}, {"kind", kind}})
+                   : sayPlain(writer_, phrase::kSlipOfKind,
+                              {{"answer", name},
+                               {"written", written},
+                               {"where", where},
+                               {"expected", forceOf(truss, *force.expected)},
+                               {"kind", kind}});
     }
 
     const Writer& writer_;
