@@ -236,18 +236,21 @@ struct MarkingScheme::Basis {
             if (std::holds_alternative<AskZeroMembers>(what)) {
                 marked = zeroMembers(answers);
             } else if (std::holds_alternative<AskDeterminacy>(what)) {
-                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1, false};
+                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1, false, {}};
             } else if (std::holds_alternative<AskSteps>(what)) {
-                marked = {0, exercise.questions[i].marks, true};
+                marked = {0, exercise.questions[i].marks, true, {}};
             } else if (key.values[i]) {
                 const double truth = *key.values[i];
                 const bool right =
                     answers.values[i] &&
                     std::abs(*answers.values[i] - truth) <=
                         allowance(exercise.tolerance, truth, std::abs(truth)) * (1 + 1e-9);
-                marked = {right ? kMethodMark + kAccuracyMark : 0, kMethodMark + kAccuracyMark,
-                          false};
+                marked = {right ? kMethodMark + kAccuracyMark : 0,
+                          kMethodMark + kAccuracyMark,
+                          false,
+                          {}};
             }
+            marked.what = what;
         }
     }
 

@@ -91,6 +91,7 @@ struct MarkedQuestion {
     double marks = 0;
     double outOf = 0;
     bool isByHand = false; // steps: not marked here, and in no sum; out of what the exercise gives
+    decltype(Question::what) what{};
 };
 
 struct Marking {

@@ -37,6 +37,21 @@ inline constexpr auto kAnswerNotAgreed =
 inline constexpr auto kAnswerBlank = "{answer}: nothing is written."_phrase;
 inline constexpr auto kAnswerHalf =
     "{answer}: a size and a sense are needed, and one is missing."_phrase;
+inline constexpr auto kAnswerBoth =
+    "{answer}: {written} is written and 0 is chosen, which contradict each other."_phrase;
+inline constexpr auto kZerosNotRight =
+    "The members that carry nothing are not named rightly: {marks} of {all} marks."_phrase;
+inline constexpr auto kDegreeNotRight =
+    "The degree of indeterminacy is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kDisplacementNotRight =
+    "The displacement of joint {joint} is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kOrdinateNotRight =
+    "The ordinate at {joint} of the influence line is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kDegreeBlank = "The degree of indeterminacy: nothing is written."_phrase;
+inline constexpr auto kDisplacementBlank =
+    "The displacement of joint {joint}: nothing is written."_phrase;
+inline constexpr auto kOrdinateBlank =
+    "The ordinate at {joint} of the influence line: nothing is written."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
 inline constexpr auto kSlipOnlyAt = "{answer} = {written}: a slip at {where}."_phrase;

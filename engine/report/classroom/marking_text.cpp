@@ -74,17 +74,53 @@ public:
                 said.push_back(of(force, i));
             }
         }
-        for (const MarkedQuestion& question : marking_.questions) {
-            if (question.isByHand) {
-                said.push_back(question.outOf > 0 ? sayPlain(writer_, phrase::kStepsByHand,
-                                                             {{"marks", markText(question.outOf)}})
-                                                  : sayPlain(writer_, phrase::kStepsByHandOpen));
+        for (std::size_t i = 0; i < marking_.questions.size(); ++i) {
+            const std::string sentence = ofQuestion(i);
+            if (!sentence.empty()) {
+                said.push_back(sentence);
             }
         }
         return said;
     }
 
 private:
+    // Of questions that are not for forces, where there is something to say.
+    std::string ofQuestion(std::size_t number) const {
+        const MarkedQuestion& question = marking_.questions[number];
+        if (question.isByHand) {
+            return question.outOf > 0 ? sayPlain(writer_, phrase::kStepsByHand,
+                                                 {{"marks", markText(question.outOf)}})
+                                      : sayPlain(writer_, phrase::kStepsByHandOpen);
+        }
+        if (question.marks >= question.outOf) {
+            return {};
+        }
+        const std::string marks = markText(question.marks);
+        const std::string all = markText(question.outOf);
+        if (std::holds_alternative<AskZeroMembers>(question.what)) {
+            return sayPlain(writer_, phrase::kZerosNotRight, {{"marks", marks}, {"all", all}});
+        }
+        if (std::holds_alternative<AskDeterminacy>(question.what)) {
+            return answers_.degree ? sayPlain(writer_, phrase::kDegreeNotRight,
+                                              {{"marks", marks}, {"all", all}})
+                                   : sayPlain(writer_, phrase::kDegreeBlank);
+        }
+        const bool isWritten = answers_.values[number].has_value();
+        if (const auto* asked = std::get_if<AskDisplacement>(&question.what)) {
+            const std::string& joint = writer_.truss.joints[asked->joint.at()].label;
+            return isWritten ? sayPlain(writer_, phrase::kDisplacementNotRight,
+                                        {{"joint", joint}, {"marks", marks}, {"all", all}})
+                             : sayPlain(writer_, phrase::kDisplacementBlank, {{"joint", joint}});
+        }
+        if (const auto* asked = std::get_if<AskInfluence>(&question.what)) {
+            const std::string& joint = writer_.truss.joints[asked->at.at()].label;
+            return isWritten ? sayPlain(writer_, phrase::kOrdinateNotRight,
+                                        {{"joint", joint}, {"marks", marks}, {"all", all}})
+                             : sayPlain(writer_, phrase::kOrdinateBlank, {{"joint", joint}});
+        }
+        return {};
+    }
+
     std::string of(const MarkedForce& force, std::size_t number) const {
         const Truss& truss = writer_.truss;
         const std::string name = nameOf(truss, reactions_, force.of);
@@ -93,6 +129,10 @@ private:
             const WrittenForce& written = number < restraints
                                               ? answers_.reactions[number]
                                               : answers_.forces[number - restraints];
+            if (isContradictory(written)) {
+                return sayPlain(writer_, phrase::kAnswerBoth,
+                                {{"answer", name}, {"written", forceOf(truss, *written.size)}});
+            }
             return sayPlain(writer_, isBlank(written) ? phrase::kAnswerBlank : phrase::kAnswerHalf,
                             {{"answer", name}});
         }

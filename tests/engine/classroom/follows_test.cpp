@@ -1,7 +1,9 @@
 // Whoever is told that a value follows from earlier ones has an equation that gives it.
 #include "exchange/files/model_file.hpp"
+#include "report/classroom/marking_text.hpp"
 #include "support/classroom/follows.hpp"
 #include "support/classroom/student.hpp"
+#include "support/english.hpp"
 #include "support/files.hpp"
 #include "support/random.hpp"
 #include "support/trusses/random_truss.hpp"
@@ -47,6 +49,8 @@ public:
         return marking.forces[asked_.key.reactions.size() + at(ends)];
     }
     const Asked& asked() const { return asked_; }
+    void react(std::size_t number, double value) { sheet_.reactions[number] = writtenAs(value); }
+    void write(const char* ends, WrittenForce force) { sheet_.forces[at(ends)] = force; }
 
     static WrittenForce writtenAs(double value) {
         return {std::abs(value), value > 0 ? 1 : value < 0 ? -1 : 0};
@@ -124,4 +128,74 @@ TEST_CASE("Of random wrong values, what is told to follow has an equation that g
         }
     }
     CHECK(told > 0);
+}
+
+TEST_CASE(
+    "A carried value that comes to nothing has both marks if there was something to work out") {
+    // With A_y = 48: AC = -48*5/3 = -80, CD = (48 - 24)*5/3 = 40, and DG = 24*5/3 - 40 = 0 at D.
+    FootbridgeSheet sheet;
+    sheet.react(1, 48);
+    sheet.react(2, 24);
+    const Marking marking = sheet.markWith({{"AC", -80},
+                                            {"AB", 64},
+                                            {"BD", 64},
+                                            {"CD", 40},
+                                            {"CE", -96},
+                                            {"EG", -96},
+                                            {"DG", 0},
+                                            {"DF", 32},
+                                            {"FH", 32},
+                                            {"GH", -40}});
+    CHECK(sheet.of(marking, "DG").verdict == Verdict::Carried);
+    CHECK(sheet.of(marking, "DG").marks == 2);
+}
+
+TEST_CASE("A size with 0 chosen is neither") {
+    FootbridgeSheet sheet;
+    CHECK_FALSE(valueOf({12, 0}));
+    CHECK(valueOf({0, 0}) == 0.0);
+    sheet.write("DE", {12, 0});
+    const Marking marking = sheet.markWith({});
+    CHECK(sheet.of(marking, "DE").verdict == Verdict::Blank);
+    CHECK(sheet.of(marking, "DE").marks == 0);
+}
+
+TEST_CASE("What only rounds to a half, a tenth or the like is not a factor") {
+    // A tenth of 48 is 4.8, not 5.
+    const FootbridgeSheet sheet;
+    const Marking marking = sheet.markWith({{"BD", 5}});
+    REQUIRE(marking.slips.size() == 1);
+    CHECK(marking.slips[0].kind != SlipKind::WrongFactor);
+    CHECK(sheet.markWith({{"BD", 96}}).slips[0].kind == SlipKind::WrongFactor);
+}
+
+TEST_CASE("What other values give is said only where all equations of the body give it") {
+    // At D: sum F_x gives 73.75 for BD, sum F_y 20 for CD, once CD is written as 77.
+    const FootbridgeSheet sheet;
+    const Marking marking = sheet.markWith({{"BD", 5}, {"CD", 77}});
+    for (const char* each : {"BD", "CD"}) {
+        const MarkedForce& force = sheet.of(marking, each);
+        REQUIRE(force.slip);
+        for (const OwnEquation& own : marking.slips[*force.slip].equations) {
+            CHECK(std::abs(own.gives - 54.4) > 1);
+        }
+        CHECK((!force.expected || std::abs(*force.expected - 54.4) > 1));
+    }
+}
+
+TEST_CASE("Marks lost by zero members and the degree are said") {
+    Asked asked(readModel(repositoryFile("site/examples/footbridge.json")).value().truss);
+    asked.exercise.questions = {{AskZeroMembers{}, 0}, {AskDeterminacy{}, 0}};
+    asked.key = keyOf(asked.truss, asked.exercise).value();
+    const MarkingScheme scheme(asked.truss, asked.exercise, asked.key);
+    const Writer writer{englishPhrases(), asked.truss};
+    Answers sheet = blankAnswers(asked.truss, asked.exercise);
+    sheet.degree = 1;
+    CHECK(feedback(writer, scheme.mark(sheet), sheet) ==
+          std::vector<std::string>{
+              "The members that carry nothing are not named rightly: 0 of 1 marks.",
+              "The degree of indeterminacy is wrong: 0 of 1 marks."});
+    sheet.degree = 0;
+    sheet.zeros[memberAt(asked.truss, "D", "E")] = true;
+    CHECK(feedback(writer, scheme.mark(sheet), sheet).empty());
 }
