@@ -173,7 +173,9 @@ test('a displacement and an influence ordinate are marked in class tables, with 
         const inMetres = String(down / 1000).replace('.', ',');
         writeFileSync(file, `Code\tQ1\tQ2\na\t${down} mm\t−1.333\nb\t${inMetres} m\t1.333\nc\tsome\t-1,333\n`);
         const { stdout, stderr } = gusset(['mark', '-', file], JSON.stringify(model));
-        assert.deepEqual(rowsOf(stdout).slice(1, 4), ['a,4,4,,', 'b,2,4,,', 'c,2,4,,']);
+        assert.deepEqual(rowsOf(stdout).slice(1, 4), ['a,4,4,,',
+            'b,2,4,,The ordinate at D of the influence line is wrong: 0 of 2 marks.',
+            'c,2,4,,The displacement of joint D: no value is given.']);
         assert.match(stderr, /row 4, column "Q1": "some" is no value/);
     });
 });

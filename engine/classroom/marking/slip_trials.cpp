@@ -31,6 +31,11 @@ bool isOfValueAlone(SlipKind kind) {
            kind == SlipKind::ZeroMisjudged;
 }
 
+WrittenHere onlyOf(const WrittenHere& here, std::size_t i) {
+    return {{here.unknowns[i]}, {here.values[i]}, {here.follows[i]},
+            {here.expected[i]}, {here.by[i]},     {here.isAgreed[i]}};
+}
+
 } // namespace
 
 std::vector<double> SlipTrials::usedIn(const SheetTrial& trial) {
@@ -186,6 +191,18 @@ void SlipTrials::addSlipsOn(std::vector<SheetTrial>& next, const SheetTrial& bef
         }
         return;
     }
+    if (wrong.size() > 1 && fits.size() == 1 && isOfValueAlone(fits.front())) {
+        // Then it is of one of them, and the others are to follow from that.
+        const std::size_t until = next.size();
+        for (const std::size_t i : wrong) {
+            if (const WrittenHere alone = onlyOf(here, i); !fitsOn(before, index, alone).empty()) {
+                addSlipsOn(next, before, index, alone);
+            }
+        }
+        if (next.size() > until) {
+            return;
+        }
+    }
     std::vector<int> answers;
     for (const std::size_t i : wrong) {
         answers.push_back(here.unknowns[i]);
@@ -229,13 +246,7 @@ void SlipTrials::addSlipsOnEach(std::vector<SheetTrial>& next, const SheetTrial&
         if (sheet_.isWrittenWrong(here.unknowns[i]) &&
             !plainSumsFor(basis_.structure, basis_.parts[index], before.own.known, here.unknowns[i])
                  .empty()) {
-            addSlipsOn(next, before, index,
-                       {{here.unknowns[i]},
-                        {here.values[i]},
-                        {here.follows[i]},
-                        {here.expected[i]},
-                        {here.by[i]},
-                        {here.isAgreed[i]}});
+            addSlipsOn(next, before, index, onlyOf(here, i));
         }
     }
 }

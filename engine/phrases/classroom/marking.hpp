@@ -47,11 +47,11 @@ inline constexpr auto kDisplacementNotRight =
     "The displacement of joint {joint} is wrong: {marks} of {all} marks."_phrase;
 inline constexpr auto kOrdinateNotRight =
     "The ordinate at {joint} of the influence line is wrong: {marks} of {all} marks."_phrase;
-inline constexpr auto kDegreeBlank = "The degree of indeterminacy: nothing is written."_phrase;
+inline constexpr auto kDegreeBlank = "The degree of indeterminacy: no value is given."_phrase;
 inline constexpr auto kDisplacementBlank =
-    "The displacement of joint {joint}: nothing is written."_phrase;
+    "The displacement of joint {joint}: no value is given."_phrase;
 inline constexpr auto kOrdinateBlank =
-    "The ordinate at {joint} of the influence line: nothing is written."_phrase;
+    "The ordinate at {joint} of the influence line: no value is given."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
 inline constexpr auto kSlipOnlyAt = "{answer} = {written}: a slip at {where}."_phrase;
