@@ -54,6 +54,11 @@ inline constexpr auto kOrdinateBlank =
     "The ordinate at {joint} of the influence line: no value is given."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
+inline constexpr auto kSlipOfUnit =
+    "{answer} = {written}: all member forces are wrong by one factor of 1000. Is the unit "
+    "right?"_phrase;
+inline constexpr auto kAnswerOfUnit =
+    "{answer} = {written} is wrong by the same factor: no more marks are lost."_phrase;
 inline constexpr auto kSlipOnlyAt = "{answer} = {written}: a slip at {where}."_phrase;
 inline constexpr auto kSlipOfKindAt =
     "{answer} = {written}: a slip at {where}. What went wrong: {kind}."_phrase;

@@ -148,6 +148,9 @@ private:
                                                {"written", written},
                                                {"expected", forceOf(truss, *force.expected)}});
         }
+        if (force.body.empty() && marking_.slips[*force.slip].answers.size() > 1) {
+            return sayPlain(writer_, phrase::kSlipOfUnit, {{"answer", name}, {"written", written}});
+        }
         return force.body.empty() ? sayPlain(writer_, phrase::kSlipSomewhere,
                                              {{"answer", name}, {"written", written}})
                                   : slip(force, name, written);
@@ -155,6 +158,10 @@ private:
 
     std::string carried(const MarkedForce& force, const std::string& name,
                         const std::string& written) const {
+        if (force.slip && force.body.empty()) {
+            return sayPlain(writer_, phrase::kAnswerOfUnit,
+                            {{"answer", name}, {"written", written}});
+        }
         if (force.slip) {
             return sayPlain(
                 writer_, phrase::kAnswerSameSlip,

@@ -199,3 +199,16 @@ TEST_CASE("Marks lost by zero members and the degree are said") {
     sheet.zeros[memberAt(asked.truss, "D", "E")] = true;
     CHECK(feedback(writer, scheme.mark(sheet), sheet).empty());
 }
+
+TEST_CASE("All member forces in newtons beside reactions in kilonewtons are one slip of a factor") {
+    const FootbridgeSheet sheet;
+    std::vector<WrongMember> all;
+    for (const char* ends :
+         {"AB", "BD", "DF", "FH", "CE", "EG", "BC", "FG", "AC", "CD", "DG", "GH"}) {
+        all.push_back({ends, 1000 * sheet.of(sheet.markWith({}), ends).truth});
+    }
+    const Marking marking = sheet.markWith(all);
+    REQUIRE(marking.slips.size() == 1);
+    CHECK(marking.slips[0].kind == SlipKind::WrongFactor);
+    CHECK(marking.marks == marking.outOf - 1);
+}
