@@ -53,6 +53,11 @@ public:
     [[nodiscard]] const std::vector<std::string>& notes() const { return notes_; }
 
 private:
+    struct Place {
+        std::string name; // of the file
+        std::string place;
+    };
+
     void takeLinks(const std::string& name, std::string_view text) {
         std::size_t row = 0;
         while (!text.empty()) {
@@ -78,6 +83,7 @@ private:
         if (!answers) {
             return note(place, answers.issues());
         }
+        noteCode(exam, name, place, answers.value().code, false);
         keep(exam, name, answers.value().code, answers.value());
     }
 
@@ -100,6 +106,8 @@ private:
                 return note(name, list.issues());
             }
             for (const ClassRow& row : list.value().rows) {
+                noteCode(*exam, name, name + ", " + said(book_, placeOfRow(row.number)), row.code,
+                         true);
                 keep(*exam, name, row.code, row.answers);
             }
             for (const Issue& issue : list.value().notes) {
@@ -113,6 +121,17 @@ private:
         }
     }
 
+    // Two in one table of one exercise, its reader has told of.
+    void noteCode(const Exam& exam, const std::string& name, const std::string& place,
+                  const std::string& code, bool isOfTable) {
+        const auto [at, isNew] = places_.try_emplace({&exam, code}, Place{name, place});
+        const bool isTold = isOfTable && exams_.size() == 1 && at->second.name == name;
+        if (!isNew && !code.empty() && !isTold) {
+            notes_.push_back(place + ": " +
+                             said(book_, statement(phrase::kCodeElsewhere,
+                                                   {{"code", code}, {"place", at->second.place}})));
+        }
+    }
     void keep(const Exam& exam, const std::string& name, const std::string& code,
               const Answers& answers) {
         sheets_.push_back({&exam, name, {code, answers, exam.scheme->mark(answers)}});
@@ -130,6 +149,7 @@ private:
     std::vector<std::unique_ptr<Exam>> exams_;
     std::vector<HandedIn> sheets_;
     std::vector<std::string> notes_;
+    std::map<std::pair<const Exam*, std::string>, Place> places_; // where each code was first
 };
 
 Outcome<std::vector<std::unique_ptr<Exam>>> examsOf(const JsonValue& request) {

@@ -36,7 +36,7 @@ export function createMarking(program, current) {
     function showSheet({ code, marks, outOf, feedback, slips }) {
         at('sheet').hidden = false;
         at('sheet-title').textContent = `${code || 'Without a code'}: ${marks} of ${outOf} marks`;
-        at('feedback').replaceChildren(...lines(feedback ?? ['Nothing is wrong.']));
+        at('feedback').replaceChildren(...lines(feedback ?? (marks === outOf ? ['Nothing is wrong.'] : [])));
         at('own').replaceChildren(...slips.map(slipPart));
         at('sheet-title').focus();
     }

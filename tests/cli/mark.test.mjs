@@ -122,6 +122,15 @@ test('a class of a thousand is marked row by row', () => {
     assert.equal(rowsOf(stdout).filter((row) => /^S\d+,32,32,,$/.test(row)).length, 1000);
 });
 
+test('a link that was handed in is marked where a file could be named', () => {
+    const link = 'https://example.org/exercise/#a=1.YqsGpktgsixxzCsuB6dJQx0lRAmoZGmRZmZikWQMTvMpIJGoQHOQ91ITkcqR_DRQkreqAKfgqlRwSQdKykBRAyVQzoYqqIQrMDaDq9AGugJaBIJMA7LLEnNKwWxwwIGI2FoA.132.1cru6';
+    const { stdout, stderr } = gusset(['mark', '-', link], key);
+    assert.doesNotMatch(stderr, /no such file/);
+    // What the same link in a file gives.
+    const filed = marked(`${link}\n`);
+    assert.equal(stdout, filed.stdout);
+});
+
 test('links that students handed in are marked, one a line, and a broken one is said with its row', () => {
     // Made by the page of exercises for a blank sheet with A_x = 0 and A_y = 36 kN upward.
     const link = 'a=1.YqsGpktgsixxzCsuB6dJQx0lRAmoZGmRZmZikWQMTvMpIJGoQHOQ91ITkcqR_DRQkreqAKfgqlRwSQdKykBRAyVQzoYqqIQrMDaDq9AGugJaBIJMA7LLEnNKwWxwwIGI2FoA.132.1cru6';
@@ -164,7 +173,9 @@ test('a displacement and an influence ordinate are marked in class tables, with 
         const inMetres = String(down / 1000).replace('.', ',');
         writeFileSync(file, `Code\tQ1\tQ2\na\t${down} mm\t−1.333\nb\t${inMetres} m\t1.333\nc\tsome\t-1,333\n`);
         const { stdout, stderr } = gusset(['mark', '-', file], JSON.stringify(model));
-        assert.deepEqual(rowsOf(stdout).slice(1, 4), ['a,4,4,,', 'b,2,4,,', 'c,2,4,,']);
+        assert.deepEqual(rowsOf(stdout).slice(1, 4), ['a,4,4,,',
+            'b,2,4,,The ordinate at D of the influence line is wrong: 0 of 2 marks.',
+            'c,2,4,,The displacement of joint D: no value is given.']);
         assert.match(stderr, /row 4, column "Q1": "some" is no value/);
     });
 });

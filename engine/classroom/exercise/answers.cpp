@@ -4,7 +4,14 @@ namespace gusset {
 
 bool isBlank(const WrittenForce& given) { return !given.size && !given.sign; }
 
+bool isContradictory(const WrittenForce& given) {
+    return given.sign == 0 && given.size.value_or(0) != 0;
+}
+
 std::optional<double> valueOf(const WrittenForce& given) {
+    if (isContradictory(given)) {
+        return std::nullopt;
+    }
     if (given.sign == 0 || given.size == 0.0) {
         return 0.0;
     }

@@ -20,7 +20,10 @@ struct WrittenForce {
     bool operator==(const WrittenForce&) const = default;
 };
 [[nodiscard]] bool isBlank(const WrittenForce&);
-// With its sign; nothing if either is missing, unless the force is said to be zero.
+// A size, and said to be zero.
+[[nodiscard]] bool isContradictory(const WrittenForce&);
+// With its sign; nothing if either is missing, unless the force is said to be zero, or if they
+// contradict each other.
 [[nodiscard]] std::optional<double> valueOf(const WrittenForce&);
 
 struct Answers {

@@ -26,7 +26,9 @@ struct WrittenHere {
     std::vector<int> unknowns;
     std::vector<std::optional<double>> values; // of each of them; none if blank
     std::vector<bool> follows;                 // of each of them: from the part's equation for it
-    std::vector<Estimate> expected;
+    std::vector<Estimate> expected;            // by one equation: the one that it follows from
+    std::vector<Sum> by;                       // that equation
+    std::vector<bool> isAgreed;                // of each: all equations of the part give the same
 };
 // Errors of rounding are independent of each other.
 [[nodiscard]] double ofBoth(double error, double another);

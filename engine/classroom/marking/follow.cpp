@@ -40,8 +40,9 @@ private:
         std::vector<SheetTrial> open;
         std::set<std::vector<double>> looked;
         const auto isDearer = [](const SheetTrial& a, const SheetTrial& b) {
-            return a.cost > b.cost;
+            return a.cost != b.cost ? a.cost > b.cost : a.order > b.order;
         };
+        int thought = 0;
         open.push_back(sheet_.start());
         for (int trials = 0; !open.empty();) {
             std::pop_heap(open.begin(), open.end(), isDearer);
@@ -66,6 +67,7 @@ private:
                 next = {*std::min_element(next.begin(), next.end(), isCheaper)};
             }
             for (SheetTrial& each : next) {
+                each.order = ++thought;
                 open.push_back(std::move(each));
                 std::push_heap(open.begin(), open.end(), isDearer);
             }
@@ -109,6 +111,44 @@ Explanation withoutTrifles(const SheetBasis& basis,
     return found;
 }
 
+// Forces in newtons where the loads are in kilonewtons, or the reverse: all members that are wrong,
+// by one factor. Their own equations, in which only the loads are odd, would tell of anything else.
+constexpr double kUnitFactor = 1000;
+constexpr std::size_t kSomeMembers = 3;
+
+std::optional<Explanation> inOtherUnit(const SheetBasis& basis,
+                                       const std::vector<std::optional<double>>& written,
+                                       double factor) {
+    Explanation found;
+    found.accounts.resize(written.size());
+    FoundSlip slip{{}, {SlipKind::WrongFactor}, {}};
+    for (std::size_t i = 0; i < written.size(); ++i) {
+        const int unknown = static_cast<int>(i);
+        if (!written[i]) {
+            continue;
+        }
+        found.accounts[i].verdict = Verdict::Right;
+        if (isRight(basis, unknown, *written[i])) {
+            continue;
+        }
+        if (i < basis.structure.restraints.size() ||
+            !isRight(basis, unknown, *written[i] / factor)) {
+            return std::nullopt;
+        }
+        found.accounts[i].verdict = slip.answers.empty() ? Verdict::Slip : Verdict::Carried;
+        found.accounts[i].slip = 0;
+        slip.answers.push_back(unknown);
+    }
+    const std::size_t members = static_cast<std::size_t>(std::count_if(
+        basis.truth.begin() + static_cast<std::ptrdiff_t>(basis.structure.restraints.size()),
+        basis.truth.end(), [](double force) { return force != 0; }));
+    if (slip.answers.size() < kSomeMembers || slip.answers.size() != members) {
+        return std::nullopt;
+    }
+    found.slips.push_back(std::move(slip));
+    return found;
+}
+
 } // namespace
 
 bool isRight(const SheetBasis& basis, int unknown, double written) {
@@ -129,6 +169,11 @@ Explanation explainSheet(const SheetBasis& basis,
         return true;
     }();
     if (!isAllRight) {
+        for (const double factor : {kUnitFactor, 1 / kUnitFactor}) {
+            if (std::optional<Explanation> found = inOtherUnit(basis, written, factor)) {
+                return std::move(*found);
+            }
+        }
         Explanation mild;
         Explanation sharp = SheetReader(basis, written, Sharpness::OfTheSheet).read();
         const bool isTold =

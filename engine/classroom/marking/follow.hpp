@@ -21,6 +21,7 @@ struct Account { // of one unknown
     std::optional<double> expected{};
     std::optional<std::size_t> part{}; // on which it was found
     std::optional<std::size_t> slip{};
+    bool isTrivial = false; // no other force that is not 0 is in its equation
 };
 struct FoundSlip {
     std::optional<std::size_t> part{};

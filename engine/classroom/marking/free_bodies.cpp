@@ -153,4 +153,37 @@ std::vector<Sum> plainSumsFor(const Structure& structure, const PartOfTruss& par
     return found;
 }
 
+std::vector<Sum> sumsFor(const Structure& structure, const PartOfTruss& part,
+                         const std::vector<bool>& known, int unknown) {
+    const std::optional<Sum> only = sumFor(part, known, unknown, structure.extent);
+    if (!only) {
+        return {};
+    }
+    const ActingForce* own = nullptr;
+    std::vector<const ActingForce*> others;
+    for (const ActingForce& force : part.forces) {
+        if (force.of == unknown) {
+            own = &force;
+        } else if (force.of != kGivenLoad && !known[static_cast<std::size_t>(force.of)]) {
+            others.push_back(&force);
+        }
+    }
+    std::vector<Sum> sums = plainSumsFor(structure, part, known, unknown);
+    const auto partIn = [&](const Sum& sum) {
+        return std::abs(shareIn(sum, *own)) / (sum.takesMoments ? structure.extent : 1);
+    };
+    std::stable_sort(sums.begin(), sums.end(),
+                     [&](const Sum& a, const Sum& b) { return partIn(a) > partIn(b); });
+    if (!sums.empty()) {
+        return sums;
+    }
+    if (others.size() == 1) {
+        const Vec2 along = others.front()->along;
+        const Sum across{{-along.y, along.x}, false, {}};
+        const Sum about{{}, true, others.front()->at};
+        return {std::abs(shareIn(across, *own)) > kNoShare ? across : about};
+    }
+    return {*only};
+}
+
 } // namespace gusset

@@ -43,6 +43,11 @@ inline constexpr double kNoShare = 1e-9;
 // An equation of a part that holds no unknown but this one; none if there is none.
 [[nodiscard]] std::optional<Sum> sumFor(const PartOfTruss&, const std::vector<bool>& known,
                                         int unknown, double extent);
+// Equations that one would write for this unknown, and that hold no other: the plain ones, the one
+// that it has most part in first; or else along the line across another, or moments about where
+// others meet.
+[[nodiscard]] std::vector<Sum> sumsFor(const Structure&, const PartOfTruss&,
+                                       const std::vector<bool>& known, int unknown);
 // The equations that one would write without thinking: ΣF_x and ΣF_y, and moments about each
 // support of a part that is more than a joint.
 [[nodiscard]] std::vector<Sum> plainSums(const Structure&, const PartOfTruss&);

@@ -142,17 +142,14 @@ struct MarkingScheme::Basis {
         return found;
     }
 
-    double marksOf(const MarkedForce& force, const std::vector<Slip>& slips) const {
+    static double marksOf(const MarkedForce& force, bool isTrivial,
+                          const std::vector<Slip>& slips) {
         switch (force.verdict) {
         case Verdict::Right:
         case Verdict::Unsupported:
             return kMethodMark + kAccuracyMark;
-        case Verdict::Carried: {
-            const bool isEased =
-                force.expected && force.truth != 0 &&
-                std::abs(*force.expected) <= allowance(sheet.tolerance, 0, sheet.largest);
-            return isEased ? kMethodMark : kMethodMark + kAccuracyMark;
-        }
+        case Verdict::Carried:
+            return isTrivial && force.truth != 0 ? kMethodMark : kMethodMark + kAccuracyMark;
         case Verdict::Slip: {
             // Of a slip that is not recognised the equation may well have been right.
             const std::optional<SlipKind>& kind = slips[*force.slip].kind;
@@ -211,7 +208,7 @@ struct MarkingScheme::Basis {
                               0};
             if (force.isAsked) {
                 force.outOf = kMethodMark + kAccuracyMark;
-                force.marks = marksOf(force, marking.slips);
+                force.marks = marksOf(force, account.isTrivial, marking.slips);
                 marking.questions[*askedBy[i]].marks += force.marks;
                 marking.questions[*askedBy[i]].outOf += force.outOf;
             }
@@ -239,18 +236,21 @@ struct MarkingScheme::Basis {
             if (std::holds_alternative<AskZeroMembers>(what)) {
                 marked = zeroMembers(answers);
             } else if (std::holds_alternative<AskDeterminacy>(what)) {
-                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1, false};
+                marked = {answers.degree == key.degree ? 1.0 : 0.0, 1, false, {}};
             } else if (std::holds_alternative<AskSteps>(what)) {
-                marked = {0, exercise.questions[i].marks, true};
+                marked = {0, exercise.questions[i].marks, true, {}};
             } else if (key.values[i]) {
                 const double truth = *key.values[i];
                 const bool right =
                     answers.values[i] &&
                     std::abs(*answers.values[i] - truth) <=
                         allowance(exercise.tolerance, truth, std::abs(truth)) * (1 + 1e-9);
-                marked = {right ? kMethodMark + kAccuracyMark : 0, kMethodMark + kAccuracyMark,
-                          false};
+                marked = {right ? kMethodMark + kAccuracyMark : 0,
+                          kMethodMark + kAccuracyMark,
+                          false,
+                          {}};
             }
+            marked.what = what;
         }
     }
 

@@ -19,7 +19,7 @@ namespace gusset {
 enum class Verdict {
     Right,
     Unsupported, // right, but not what the student's other values give
-    Carried,     // wrong, but what the student's other values give
+    Carried,     // wrong, but what the student's other values give, or of a slip marked elsewhere
     Slip,        // wrong, and it does not follow
     Blank,       // or only half given, so that it has no value
 };
@@ -76,9 +76,11 @@ struct MarkedForce {
     MemberOrRestraint of;
     bool isAsked = false;
     Verdict verdict = Verdict::Blank;
-    std::optional<double> written{};   // force units, as valueOf
-    double truth = 0;                  // force units
-    std::optional<double> expected{};  // from the student's own other values, where these give it
+    std::optional<double> written{}; // force units, as valueOf
+    double truth = 0;                // force units
+    // From the student's own other values, by one equation of the body, or by all that there are:
+    // none if they give different values.
+    std::optional<double> expected{};
     std::vector<JointId> body{};       // on which that was found
     std::optional<std::size_t> slip{}; // in Marking::slips
     double marks = 0;
@@ -89,6 +91,7 @@ struct MarkedQuestion {
     double marks = 0;
     double outOf = 0;
     bool isByHand = false; // steps: not marked here, and in no sum; out of what the exercise gives
+    decltype(Question::what) what{};
 };
 
 struct Marking {

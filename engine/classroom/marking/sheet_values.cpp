@@ -5,6 +5,20 @@
 
 namespace gusset {
 
+namespace {
+
+// Nothing to work out: all else in the equation is 0.
+bool isTrivial(const PartOfTruss& part, const Sum& sum, const OwnValues& own, int unknown,
+               double nought) {
+    return std::all_of(part.forces.begin(), part.forces.end(), [&](const ActingForce& force) {
+        const bool isIn = force.of != unknown && std::abs(shareIn(sum, force)) > kNoShare;
+        return !isIn ||
+               (force.of != kGivenLoad && std::abs(own.value[placeOf(force.of)]) <= nought);
+    });
+}
+
+} // namespace
+
 SheetValues::SheetValues(const SheetBasis& basis, const std::vector<std::optional<double>>& written,
                          Sharpness sharpness)
     : basis_(basis), written_(written), rounding_(roundingOf(written)), sharpness_(sharpness) {}
@@ -53,20 +67,41 @@ WrittenHere SheetValues::look(const SheetTrial& trial, const PartOfTruss& part) 
         if (force.of == kGivenLoad || trial.own.known[placeOf(force.of)]) {
             continue;
         }
-        const std::optional<Sum> sum =
-            sumFor(part, trial.own.known, force.of, basis_.structure.extent);
-        if (!sum) {
-            continue;
+        const std::vector<Sum> sums = sumsFor(basis_.structure, part, trial.own.known, force.of);
+        if (!sums.empty()) {
+            lookFor(here, trial, part, force.of, sums);
         }
-        const std::optional<double> value = written_[placeOf(force.of)];
-        here.unknowns.push_back(force.of);
-        here.values.push_back(value);
-        here.expected.push_back(estimate(part, *sum, trial.own, force.of));
-        here.follows.push_back(value && !isWrongOfRight(trial, part, force.of, *value) &&
-                               (isNear(force.of, *value, here.expected.back()) ||
-                                isGivenPlainly(trial, part, force.of, *value)));
     }
     return here;
+}
+
+// Follows from any of these equations. With a small share in one of several, rounding alone would
+// let anything follow.
+void SheetValues::lookFor(WrittenHere& here, const SheetTrial& trial, const PartOfTruss& part,
+                          int unknown, const std::vector<Sum>& sums) const {
+    const std::optional<double>& value = written_[placeOf(unknown)];
+    const bool mayFollow = value && !isWrongOfRight(trial, part, unknown, *value);
+    Estimate expected = estimate(part, sums.front(), trial.own, unknown);
+    Sum by = sums.front();
+    bool follows = mayFollow && isNear(unknown, *value, expected);
+    bool isAgreed = true;
+    for (std::size_t i = 1; i < sums.size(); ++i) {
+        const Estimate another = estimate(part, sums[i], trial.own, unknown);
+        const double within = allowance(basis_.tolerance, another.value, basis_.largest);
+        isAgreed = isAgreed && std::abs(another.value - expected.value) <=
+                                   within + kRoundings * ofBoth(another.error, expected.error);
+        if (mayFollow && !follows && another.error <= within && isNear(unknown, *value, another)) {
+            follows = true;
+            expected = another;
+            by = sums[i];
+        }
+    }
+    here.unknowns.push_back(unknown);
+    here.values.push_back(value);
+    here.follows.push_back(follows);
+    here.expected.push_back(expected);
+    here.by.push_back(by);
+    here.isAgreed.push_back(isAgreed);
 }
 
 // A wrong value of right ones: even where rounding could have given it, it has a slip in it.
@@ -80,17 +115,6 @@ bool SheetValues::isWrongOfRight(const SheetTrial& trial, const PartOfTruss& par
                                 basis_.truth[placeOf(force.of)]) <=
                            kRoundings * trial.own.error[placeOf(force.of)];
             }));
-}
-
-bool SheetValues::isGivenPlainly(const SheetTrial& trial, const PartOfTruss& part, int unknown,
-                                 double value) const {
-    const std::vector<Sum> sums = plainSumsFor(basis_.structure, part, trial.own.known, unknown);
-    return std::any_of(sums.begin(), sums.end(), [&](const Sum& sum) {
-        const Estimate expected = estimate(part, sum, trial.own, unknown);
-        // With a small share in the sum, rounding alone would let anything follow.
-        return expected.error <= allowance(basis_.tolerance, expected.value, basis_.largest) &&
-               isNear(unknown, value, expected);
-    });
 }
 
 void SheetValues::take(SheetTrial& trial, int unknown, double value, double error) const {
@@ -113,7 +137,12 @@ bool SheetValues::takeFrom(SheetTrial& trial, std::size_t index, bool takesBlank
         if (here.follows[i]) {
             const bool right = isRight(basis_, unknown, *here.values[i]);
             trial.found.accounts[placeOf(unknown)] = {
-                right ? Verdict::Right : Verdict::Carried, here.expected[i].value, index, {}};
+                right ? Verdict::Right : Verdict::Carried,
+                here.expected[i].value,
+                index,
+                {},
+                isTrivial(basis_.parts[index], here.by[i], trial.own, unknown,
+                          allowance(basis_.tolerance, 0, basis_.largest))};
             takeWritten(trial, unknown);
             takesAny = true;
         } else if (here.values[i]) {
@@ -124,7 +153,7 @@ bool SheetValues::takeFrom(SheetTrial& trial, std::size_t index, bool takesBlank
         if (!here.values[i]) {
             const Estimate& expected = here.expected[i];
             trial.found.accounts[placeOf(here.unknowns[i])] = {
-                Verdict::Blank, expected.value, index, {}};
+                Verdict::Blank, expected.value, index, {}, false};
             take(trial, here.unknowns[i], expected.value, expected.error);
             takesAny = true;
         }

@@ -11,6 +11,7 @@ struct SheetTrial {
     OwnValues own;
     Explanation found;
     double cost = 0;
+    int order = 0;   // in which it was thought of: of equal cost, the first goes first
     int granted = 0; // right values that were taken though no part gives them
 };
 
@@ -46,8 +47,8 @@ private:
     [[nodiscard]] bool isNear(int unknown, double value, const Estimate& expected) const;
     [[nodiscard]] bool isWrongOfRight(const SheetTrial&, const PartOfTruss&, int unknown,
                                       double value) const;
-    [[nodiscard]] bool isGivenPlainly(const SheetTrial&, const PartOfTruss&, int unknown,
-                                      double value) const;
+    void lookFor(WrittenHere&, const SheetTrial&, const PartOfTruss&, int unknown,
+                 const std::vector<Sum>&) const;
     bool takeFrom(SheetTrial&, std::size_t part, bool takesBlanks) const;
 
     const SheetBasis& basis_;

@@ -8,9 +8,10 @@ namespace gusset {
 
 namespace {
 
-constexpr double kGravity = 9.81; // m/s², as taught
-constexpr double kToldFrom = 20;  // times its error: so much more is a value than nothing
-constexpr double kSomeArm = 0.02; // of the right one
+constexpr double kGravity = 9.81;      // m/s², as taught
+constexpr double kToldFrom = 20;       // times its error: so much more is a value than nothing
+constexpr double kFactorWithin = 0.02; // of what it would be
+constexpr double kSomeArm = 0.02;      // of the right one
 constexpr Sum kSumX{{1, 0}, false, {}};
 constexpr Sum kSumY{{0, 1}, false, {}};
 
@@ -248,6 +249,11 @@ private:
             return written_.isWritten(i,
                                       {factor * expected.value, std::abs(factor) * expected.error});
         };
+        // A value of one figure is near many others.
+        const auto isClosely = [&](double factor) {
+            return std::abs(*here_.values[i] - factor * expected.value) <=
+                   kFactorWithin * std::abs(factor * expected.value);
+        };
         if (*here_.values[i] == 0) {
             if (!isReaction) {
                 add(SlipKind::ZeroMisjudged);
@@ -260,7 +266,8 @@ private:
         // A nought has no factor, nor what may be one within rounding.
         const bool isTold = std::abs(expected.value) > kToldFrom * expected.error;
         for (const double factor : {2.0, 10.0, 1000.0, kGravity}) {
-            if (isTold && (isTimes(factor) || isTimes(1 / factor))) {
+            if (isTold && ((isTimes(factor) && isClosely(factor)) ||
+                           (isTimes(1 / factor) && isClosely(1 / factor)))) {
                 add(SlipKind::WrongFactor);
             }
         }

@@ -12,7 +12,6 @@ namespace {
 // What an explanation costs: slips count first, then how well they are told.
 constexpr double kSlipCost = 1;
 constexpr double kUnnamedCost = 0.4;
-constexpr double kFreeValueCost = 0.9; // of each more value that an unknown slip could have given
 constexpr double kSeveralFitCost = 0.1;
 constexpr double kTermCost = 0.02;       // many terms could be wrong, and one of them fit by chance
 constexpr double kDigitsCost = 0.03;     // any two digits
@@ -32,8 +31,9 @@ bool isOfValueAlone(SlipKind kind) {
            kind == SlipKind::ZeroMisjudged;
 }
 
-double unnamedCost(std::size_t values) {
-    return kUnnamedCost + kFreeValueCost * (static_cast<double>(values) - 1);
+WrittenHere onlyOf(const WrittenHere& here, std::size_t i) {
+    return {{here.unknowns[i]}, {here.values[i]}, {here.follows[i]},
+            {here.expected[i]}, {here.by[i]},     {here.isAgreed[i]}};
 }
 
 } // namespace
@@ -140,12 +140,12 @@ void SlipTrials::addGranted(std::vector<SheetTrial>& next, const SheetTrial& bef
     }
 }
 
-double SlipTrials::costOf(std::optional<std::size_t> part, const std::vector<SlipKind>& fits,
-                          std::size_t values) const {
+double SlipTrials::costOf(std::optional<std::size_t> part,
+                          const std::vector<SlipKind>& fits) const {
     const std::size_t joints = part ? basis_.parts[*part].joints.size() : 1;
     const bool isSection = joints > 1 && joints < basis_.structure.joints.size();
     return kSlipCost + (isSection ? kSectionCost : 0) +
-           (fits.empty()                              ? unnamedCost(values)
+           (fits.empty()                              ? kUnnamedCost
             : fits.size() > 1                         ? kSeveralFitCost
             : fits.front() == SlipKind::DigitsSwapped ? kDigitsCost
             : fits.front() == SlipKind::BySymmetry    ? kSymmetryCost
@@ -161,7 +161,7 @@ void SlipTrials::addSlip(SheetTrial& trial, std::optional<std::size_t> part,
         account.part = part;
         account.slip = number;
     }
-    trial.cost += costOf(part, fits, answers.size());
+    trial.cost += costOf(part, fits);
     trial.found.slips.push_back({part, std::move(fits), answers});
 }
 
@@ -170,23 +170,53 @@ void SlipTrials::addSlipsOn(std::vector<SheetTrial>& next, const SheetTrial& bef
     SheetTrial trial = before;
     std::vector<std::size_t> wrong;
     for (std::size_t i = 0; i < here.unknowns.size(); ++i) {
-        trial.found.accounts[placeOf(here.unknowns[i])].expected = here.expected[i].value;
+        trial.found.accounts[placeOf(here.unknowns[i])].expected =
+            here.isAgreed[i] ? std::optional(here.expected[i].value) : std::nullopt;
         if (sheet_.isWrittenWrong(here.unknowns[i])) {
             wrong.push_back(i);
         }
     }
     takeRight(trial, index, here, wrong.empty());
-    std::vector<SlipKind> fits;
-    if (!wrong.empty()) {
-        fits = fitsOn(before, index, here);
-        addWrong(trial, index, here, wrong, fits);
+    if (wrong.empty()) {
+        next.push_back(std::move(trial));
+        return;
     }
+    const std::vector<SlipKind>& fits = fitsOn(before, index, here);
+    if (fits.empty()) {
+        // Any of them may be the slip. Whether the others follow from it is yet to be seen.
+        for (const std::size_t i : wrong) {
+            SheetTrial& one = next.emplace_back(trial);
+            addSlip(one, index, {}, {here.unknowns[i]});
+            sheet_.takeWritten(one, here.unknowns[i]);
+        }
+        return;
+    }
+    if (wrong.size() > 1 && fits.size() == 1 && isOfValueAlone(fits.front())) {
+        // Then it is of one of them, and the others are to follow from that.
+        const std::size_t until = next.size();
+        for (const std::size_t i : wrong) {
+            if (const WrittenHere alone = onlyOf(here, i); !fitsOn(before, index, alone).empty()) {
+                addSlipsOn(next, before, index, alone);
+            }
+        }
+        if (next.size() > until) {
+            return;
+        }
+    }
+    std::vector<int> answers;
+    for (const std::size_t i : wrong) {
+        answers.push_back(here.unknowns[i]);
+    }
+    addSlip(trial, index, fits, answers);
     if (wrong.size() == 1 && fits.size() == 1 && isOfValueAlone(fits.front())) {
         SheetTrial miswritten = trial;
         const Estimate& expected = here.expected[wrong.front()];
         sheet_.take(miswritten, here.unknowns[wrong.front()], expected.value, expected.error);
         miswritten.cost += kMiswrittenCost;
         next.push_back(std::move(miswritten));
+    }
+    for (const int unknown : answers) {
+        sheet_.takeWritten(trial, unknown);
     }
     next.push_back(std::move(trial));
 }
@@ -216,9 +246,7 @@ void SlipTrials::addSlipsOnEach(std::vector<SheetTrial>& next, const SheetTrial&
         if (sheet_.isWrittenWrong(here.unknowns[i]) &&
             !plainSumsFor(basis_.structure, basis_.parts[index], before.own.known, here.unknowns[i])
                  .empty()) {
-            addSlipsOn(
-                next, before, index,
-                {{here.unknowns[i]}, {here.values[i]}, {here.follows[i]}, {here.expected[i]}});
+            addSlipsOn(next, before, index, onlyOf(here, i));
         }
     }
 }
@@ -240,27 +268,6 @@ void SlipTrials::takeRight(SheetTrial& trial, std::size_t index, const WrittenHe
         trial.found.accounts[placeOf(unknown)].part = index;
         trial.cost += isSupported ? 0 : kUnsupportedCost;
         sheet_.takeWritten(trial, unknown);
-    }
-}
-
-void SlipTrials::addWrong(SheetTrial& trial, std::size_t index, const WrittenHere& here,
-                          const std::vector<std::size_t>& wrong,
-                          const std::vector<SlipKind>& fits) const {
-    std::vector<int> together{here.unknowns[wrong.front()]};
-    std::vector<int> apart;
-    for (std::size_t k = 1; k < wrong.size(); ++k) {
-        const bool isOne =
-            !fits.empty() || basis_.parts[index].joints.size() == 1 ||
-            PartAsWritten(basis_.structure, basis_.parts[index], trial.own, sheet_.rounding(), here)
-                .isCarried(wrong[k]);
-        (isOne ? together : apart).push_back(here.unknowns[wrong[k]]);
-    }
-    addSlip(trial, index, fits, together);
-    for (const int unknown : apart) {
-        addSlip(trial, index, {}, {unknown});
-    }
-    for (const std::size_t i : wrong) {
-        sheet_.takeWritten(trial, here.unknowns[i]);
     }
 }
 

@@ -22,8 +22,8 @@ private:
     [[nodiscard]] bool givesAnyJoint(const SheetTrial&) const;
     void addBySymmetry(std::vector<SheetTrial>& next, const SheetTrial&) const;
     void addGranted(std::vector<SheetTrial>& next, const SheetTrial&) const;
-    [[nodiscard]] double costOf(std::optional<std::size_t> part, const std::vector<SlipKind>& fits,
-                                std::size_t values) const;
+    [[nodiscard]] double costOf(std::optional<std::size_t> part,
+                                const std::vector<SlipKind>& fits) const;
     void addSlip(SheetTrial&, std::optional<std::size_t> part, std::vector<SlipKind> fits,
                  const std::vector<int>& answers) const;
     void addSlipsOn(std::vector<SheetTrial>& next, const SheetTrial&, std::size_t part,
@@ -33,8 +33,6 @@ private:
     [[nodiscard]] const std::vector<SlipKind>& fitsOn(const SheetTrial&, std::size_t part,
                                                       const WrittenHere&);
     void takeRight(SheetTrial&, std::size_t part, const WrittenHere&, bool alone) const;
-    void addWrong(SheetTrial&, std::size_t part, const WrittenHere&,
-                  const std::vector<std::size_t>& wrong, const std::vector<SlipKind>& fits) const;
     [[nodiscard]] SheetTrial withoutEquation(const SheetTrial&) const;
 
     const SheetValues& sheet_;

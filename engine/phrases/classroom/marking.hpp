@@ -30,11 +30,38 @@ inline constexpr auto kAnswerEased = "{answer} = {written} follows from your own
                                      "but these left nothing to work out."_phrase;
 inline constexpr auto kAnswerUnsupported =
     "{answer} = {written} is right, but your other values give {expected}."_phrase;
+inline constexpr auto kAnswerSameSlip =
+    "{answer} = {written} comes of the same slip at {where}: no more marks are lost."_phrase;
+inline constexpr auto kAnswerNotAgreed =
+    "{answer} = {written} is right, but not all of your other values agree with it."_phrase;
 inline constexpr auto kAnswerBlank = "{answer}: nothing is written."_phrase;
 inline constexpr auto kAnswerHalf =
     "{answer}: a size and a sense are needed, and one is missing."_phrase;
+inline constexpr auto kAnswerBoth =
+    "{answer}: {written} is written and 0 is chosen, which contradict each other."_phrase;
+inline constexpr auto kZerosNotRight =
+    "The members that carry nothing are not named rightly: {marks} of {all} marks."_phrase;
+inline constexpr auto kDegreeNotRight =
+    "The degree of indeterminacy is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kDisplacementNotRight =
+    "The displacement of joint {joint} is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kOrdinateNotRight =
+    "The ordinate at {joint} of the influence line is wrong: {marks} of {all} marks."_phrase;
+inline constexpr auto kDegreeBlank = "The degree of indeterminacy: no value is given."_phrase;
+inline constexpr auto kDisplacementBlank =
+    "The displacement of joint {joint}: no value is given."_phrase;
+inline constexpr auto kOrdinateBlank =
+    "The ordinate at {joint} of the influence line: no value is given."_phrase;
 inline constexpr auto kSlipAt =
     "{answer} = {written}: a slip at {where}, where your other values give {expected}."_phrase;
+inline constexpr auto kSlipOfUnit =
+    "{answer} = {written}: all member forces are wrong by one factor of 1000. Is the unit "
+    "right?"_phrase;
+inline constexpr auto kAnswerOfUnit =
+    "{answer} = {written} is wrong by the same factor: no more marks are lost."_phrase;
+inline constexpr auto kSlipOnlyAt = "{answer} = {written}: a slip at {where}."_phrase;
+inline constexpr auto kSlipOfKindAt =
+    "{answer} = {written}: a slip at {where}. What went wrong: {kind}."_phrase;
 inline constexpr auto kSlipInSum =
     "{answer} = {written}: a slip at {where}. With your other values "
     "{equation}, which gives {gives}."_phrase;

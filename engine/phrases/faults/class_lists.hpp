@@ -39,6 +39,7 @@ inline constexpr auto kCodeTwice =
     "\"{code}\" is in row {row} too, with other answers: both are marked"_phrase;
 inline constexpr auto kCodeInFile =
     "\"{code}\" is in row {row} of {file} too: both are marked"_phrase;
+inline constexpr auto kCodeElsewhere = "\"{code}\" is in {place} too: both are marked"_phrase;
 inline constexpr auto kRowBlank = "no answers: the student is missing"_phrase;
 inline constexpr auto kRowTooLong =
     "more cells than there are headings: the last are left out"_phrase;

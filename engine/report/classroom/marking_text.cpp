@@ -74,17 +74,53 @@ public:
                 said.push_back(of(force, i));
             }
         }
-        for (const MarkedQuestion& question : marking_.questions) {
-            if (question.isByHand) {
-                said.push_back(question.outOf > 0 ? sayPlain(writer_, phrase::kStepsByHand,
-                                                             {{"marks", markText(question.outOf)}})
-                                                  : sayPlain(writer_, phrase::kStepsByHandOpen));
+        for (std::size_t i = 0; i < marking_.questions.size(); ++i) {
+            const std::string sentence = ofQuestion(i);
+            if (!sentence.empty()) {
+                said.push_back(sentence);
             }
         }
         return said;
     }
 
 private:
+    // Of questions that are not for forces, where there is something to say.
+    std::string ofQuestion(std::size_t number) const {
+        const MarkedQuestion& question = marking_.questions[number];
+        if (question.isByHand) {
+            return question.outOf > 0 ? sayPlain(writer_, phrase::kStepsByHand,
+                                                 {{"marks", markText(question.outOf)}})
+                                      : sayPlain(writer_, phrase::kStepsByHandOpen);
+        }
+        if (question.marks >= question.outOf) {
+            return {};
+        }
+        const std::string marks = markText(question.marks);
+        const std::string all = markText(question.outOf);
+        if (std::holds_alternative<AskZeroMembers>(question.what)) {
+            return sayPlain(writer_, phrase::kZerosNotRight, {{"marks", marks}, {"all", all}});
+        }
+        if (std::holds_alternative<AskDeterminacy>(question.what)) {
+            return answers_.degree ? sayPlain(writer_, phrase::kDegreeNotRight,
+                                              {{"marks", marks}, {"all", all}})
+                                   : sayPlain(writer_, phrase::kDegreeBlank);
+        }
+        const bool isWritten = answers_.values[number].has_value();
+        if (const auto* asked = std::get_if<AskDisplacement>(&question.what)) {
+            const std::string& joint = writer_.truss.joints[asked->joint.at()].label;
+            return isWritten ? sayPlain(writer_, phrase::kDisplacementNotRight,
+                                        {{"joint", joint}, {"marks", marks}, {"all", all}})
+                             : sayPlain(writer_, phrase::kDisplacementBlank, {{"joint", joint}});
+        }
+        if (const auto* asked = std::get_if<AskInfluence>(&question.what)) {
+            const std::string& joint = writer_.truss.joints[asked->at.at()].label;
+            return isWritten ? sayPlain(writer_, phrase::kOrdinateNotRight,
+                                        {{"joint", joint}, {"marks", marks}, {"all", all}})
+                             : sayPlain(writer_, phrase::kOrdinateBlank, {{"joint", joint}});
+        }
+        return {};
+    }
+
     std::string of(const MarkedForce& force, std::size_t number) const {
         const Truss& truss = writer_.truss;
         const std::string name = nameOf(truss, reactions_, force.of);
@@ -93,30 +129,59 @@ private:
             const WrittenForce& written = number < restraints
                                               ? answers_.reactions[number]
                                               : answers_.forces[number - restraints];
+            if (isContradictory(written)) {
+                return sayPlain(writer_, phrase::kAnswerBoth,
+                                {{"answer", name}, {"written", forceOf(truss, *written.size)}});
+            }
             return sayPlain(writer_, isBlank(written) ? phrase::kAnswerBlank : phrase::kAnswerHalf,
                             {{"answer", name}});
         }
         const std::string written = forceOf(truss, *force.written);
         if (force.verdict == Verdict::Carried) {
-            return sayPlain(
-                writer_, force.marks < force.outOf ? phrase::kAnswerEased : phrase::kAnswerCarried,
-                {{"answer", name}, {"written", written}});
+            return carried(force, name, written);
         }
-        if (!force.expected || force.body.empty()) {
-            return sayPlain(writer_, phrase::kSlipSomewhere,
+        if (force.verdict == Verdict::Unsupported) {
+            return !force.expected ? sayPlain(writer_, phrase::kAnswerNotAgreed,
+                                              {{"answer", name}, {"written", written}})
+                                   : sayPlain(writer_, phrase::kAnswerUnsupported,
+                                              {{"answer", name},
+                                               {"written", written},
+                                               {"expected", forceOf(truss, *force.expected)}});
+        }
+        if (force.body.empty() && marking_.slips[*force.slip].answers.size() > 1) {
+            return sayPlain(writer_, phrase::kSlipOfUnit, {{"answer", name}, {"written", written}});
+        }
+        return force.body.empty() ? sayPlain(writer_, phrase::kSlipSomewhere,
+                                             {{"answer", name}, {"written", written}})
+                                  : slip(force, name, written);
+    }
+
+    std::string carried(const MarkedForce& force, const std::string& name,
+                        const std::string& written) const {
+        if (force.slip && force.body.empty()) {
+            return sayPlain(writer_, phrase::kAnswerOfUnit,
                             {{"answer", name}, {"written", written}});
         }
-        const std::string expected = forceOf(truss, *force.expected);
-        if (force.verdict == Verdict::Unsupported) {
-            return sayPlain(writer_, phrase::kAnswerUnsupported,
-                            {{"answer", name}, {"written", written}, {"expected", expected}});
+        if (force.slip) {
+            return sayPlain(
+                writer_, phrase::kAnswerSameSlip,
+                {{"answer", name}, {"written", written}, {"where", whereOf(writer_, force.body)}});
         }
+        return sayPlain(writer_,
+                        force.marks < force.outOf ? phrase::kAnswerEased : phrase::kAnswerCarried,
+                        {{"answer", name}, {"written", written}});
+    }
+
+    // A value that would be right for the student is said only where it is of one equation, or of
+    // all of them.
+    std::string slip(const MarkedForce& force, const std::string& name,
+                     const std::string& written) const {
+        const Truss& truss = writer_.truss;
         const std::string where = whereOf(writer_, force.body);
         const Slip& slip = marking_.slips[*force.slip];
-        const std::optional<SlipKind> kind = slip.kind;
         const auto own = std::find_if(slip.equations.begin(), slip.equations.end(),
                                       [&](const OwnEquation& each) { return each.of == force.of; });
-        if (!kind && own != slip.equations.end()) {
+        if (!slip.kind && own != slip.equations.end()) {
             return sayPlain(writer_, phrase::kSlipInSum,
                             {{"answer", name},
                              {"written", written},
@@ -124,17 +189,27 @@ private:
                              {"equation", ownEquationText(notation_, *own)},
                              {"gives", forceOf(truss, own->gives)}});
         }
-        if (!kind) {
-            return sayPlain(
-                writer_, phrase::kSlipAt,
-                {{"answer", name}, {"written", written}, {"where", where}, {"expected", expected}});
+        if (!slip.kind) {
+            return !force.expected
+                       ? sayPlain(writer_, phrase::kSlipOnlyAt,
+                                  {{"answer", name}, {"written", written}, {"where", where}})
+                       : sayPlain(writer_, phrase::kSlipAt,
+                                  {{"answer", name},
+                                   {"written", written},
+                                   {"where", where},
+                                   {"expected", forceOf(truss, *force.expected)}});
         }
-        return sayPlain(writer_, phrase::kSlipOfKind,
-                        {{"answer", name},
-                         {"written", written},
-                         {"where", where},
-                         {"expected", expected},
-                         {"kind", slipName(writer_, kind)}});
+        const std::string kind = slipName(writer_, slip.kind);
+        return !force.expected
+                   ? sayPlain(
+                         writer_, phrase::kSlipOfKindAt,
+                         {{"answer", name}, {"written", written}, {"where", where}, {"kind", kind}})
+                   : sayPlain(writer_, phrase::kSlipOfKind,
+                              {{"answer", name},
+                               {"written", written},
+                               {"where", where},
+                               {"expected", forceOf(truss, *force.expected)},
+                               {"kind", kind}});
     }
 
     const Writer& writer_;

@@ -217,6 +217,19 @@ TEST_CASE("A table may hold the rows of several variants, and only a row of none
     CHECK(notes.find("row 2") == std::string::npos);
 }
 
+TEST_CASE("Two sheets with one code are both marked, and the second is said with its place") {
+    const JsonValue marked = courseAnswer(
+        "mark", "\"models\":[" + quoted(bridgeAsking(R"({"ask":["reactions","forces"]})")) +
+                    R"(],"sheets":[{"name":"t","text":"code;A_y\nK1;36\nK2;12\n"},)"
+                    R"({"name":"u","text":"code;A_y\nK1;30\n"}])");
+    REQUIRE(faultsIn(marked).empty());
+    CHECK(marked.find("sheets")->items.size() == 3);
+    REQUIRE(marked.find("notes"));
+    REQUIRE(marked.find("notes")->items.size() == 1);
+    CHECK(marked.find("notes")->items[0].text ==
+          "u, row 2: \"K1\" is in t, row 2 too: both are marked");
+}
+
 TEST_CASE("What the course can't read is said, and nothing else") {
     for (const char* request :
          {"", "[]", "{", R"({"do":"open"})", R"({"do":"fly"})", R"({"do":"open","model":"x"})",
