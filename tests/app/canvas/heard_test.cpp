@@ -1,9 +1,9 @@
 // What a screen reader is told of the board: each event once, and nothing of what did not happen.
 #include "app/board.hpp"
-#include "report/lesson/spoken.hpp"
 #include "app/fields/fields.hpp"
 #include "canvas/hands/board_menu.hpp"
 #include "canvas/hands/heard.hpp"
+#include "report/lesson/spoken.hpp"
 #include "report/text/formula.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/small_truss.hpp"
