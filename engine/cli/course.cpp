@@ -5,6 +5,7 @@
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/class_list.hpp"
 #include "exchange/exercises/exercise_file.hpp"
+#include "exchange/exercises/handed_in.hpp"
 #include "phrases/faults/class_lists.hpp"
 #include "phrases/faults/exercises.hpp"
 
@@ -16,8 +17,6 @@
 namespace gusset::cli {
 
 namespace {
-
-Statement placeOfRow(std::size_t row) { return statement(phrase::kPlaceRow, {{"row", row}}); }
 
 // That stands where a file's name could.
 bool isAnswersLink(const std::string& file) {
@@ -58,14 +57,18 @@ public:
     SheetFile(const Course& course, std::string_view text) : course_(course), text_(text) {}
 
     Outcome<SheetsOfFile> read() {
-        const std::size_t start = text_.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-        if (text_.find(kAnswersLink) != text_.npos) {
+        Issues faults;
+        switch (kindOfHandedIn(text_)) {
+        case HandedInAs::Links:
             readLinks();
-        } else if (start != text_.npos && text_[start] == '{') {
-            if (const Issues faults = readJson(text_.substr(start), 1); !faults.empty()) {
-                return faults;
-            }
-        } else if (const Issues faults = readTable(); !faults.empty()) {
+            break;
+        case HandedInAs::Sheet:
+            faults = readJson(text_.substr(text_.find('{')), 1);
+            break;
+        case HandedInAs::Table:
+            faults = readTable();
+        }
+        if (!faults.empty()) {
             return faults;
         }
         std::stable_sort(read_.sheets.begin(), read_.sheets.end(),
@@ -94,19 +97,11 @@ private:
         return {};
     }
 
-    // Links to answers, one a line, as students hand them in.
     void readLinks() {
-        std::size_t row = 0;
-        for (std::string_view rest = text_; !rest.empty();) {
-            const std::string_view link = rest.substr(0, rest.find('\n'));
-            rest.remove_prefix(std::min(rest.size(), link.size() + 1));
-            ++row;
-            if (link.find_first_not_of(" \t\r") == link.npos) {
-                continue;
-            }
-            const Outcome<std::string> json = linkedAnswers(link);
-            for (Issue issue : json ? readJson(json.value(), row) : json.issues()) {
-                issue.at = placeOfRow(row);
+        for (const LinkedSheet& sheet : linkedSheets(text_)) {
+            for (Issue issue :
+                 sheet.json ? readJson(sheet.json.value(), sheet.row) : sheet.json.issues()) {
+                issue.at = placeOfRow(sheet.row);
                 read_.notes.push_back(std::move(issue));
             }
         }

@@ -6,6 +6,7 @@
 #include "exchange/exercises/answers_file.hpp"
 #include "exchange/exercises/class_list.hpp"
 #include "exchange/exercises/exercise_file.hpp"
+#include "exchange/exercises/handed_in.hpp"
 #include "phrases/faults/class_lists.hpp"
 #include "phrases/faults/exercises.hpp"
 #include "report/classroom/marking_text.hpp"
@@ -40,12 +41,14 @@ public:
         : book_(book), exams_(std::move(exams)) {}
 
     void take(const std::string& name, std::string_view text) {
-        const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-        if (text.find(kAnswersLink) != text.npos) {
+        switch (kindOfHandedIn(text)) {
+        case HandedInAs::Links:
             takeLinks(name, text);
-        } else if (start != text.npos && text[start] == '{') {
+            break;
+        case HandedInAs::Sheet:
             takeOne(name, name, text);
-        } else {
+            break;
+        case HandedInAs::Table:
             takeTable(name, text);
         }
     }
@@ -59,20 +62,12 @@ private:
     };
 
     void takeLinks(const std::string& name, std::string_view text) {
-        std::size_t row = 0;
-        while (!text.empty()) {
-            const std::string_view line = text.substr(0, text.find('\n'));
-            text.remove_prefix(std::min(text.size(), line.size() + 1));
-            ++row;
-            if (line.find_first_not_of(" \t\r") == line.npos) {
-                continue;
-            }
-            const std::string place = name + ", " + said(book_, placeOfRow(row));
-            const Outcome<std::string> json = linkedAnswers(line);
-            if (json) {
-                takeOne(name, place, json.value());
+        for (const LinkedSheet& sheet : linkedSheets(text)) {
+            const std::string place = name + ", " + said(book_, placeOfRow(sheet.row));
+            if (sheet.json) {
+                takeOne(name, place, sheet.json.value());
             } else {
-                note(place, json.issues());
+                note(place, sheet.json.issues());
             }
         }
     }
@@ -140,9 +135,6 @@ private:
         for (const Issue& issue : issues) {
             notes_.push_back(place + ": " + faultSentence(book_, issue));
         }
-    }
-    static Statement placeOfRow(std::size_t row) {
-        return statement(phrase::kPlaceRow, {{"row", row}});
     }
 
     const PhraseBook& book_;

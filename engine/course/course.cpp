@@ -27,7 +27,7 @@ constexpr std::array kReplies{
 };
 
 // With its place, as a page of many fields must say which one it means.
-std::string refusalOf(const PhraseBook& book, const Issues& issues) {
+std::string placedRefusal(const PhraseBook& book, const Issues& issues) {
     std::vector<std::string> faults;
     for (const Issue& issue : issues) {
         faults.push_back(faultLine(book, issue));
@@ -40,19 +40,19 @@ std::string refusalOf(const PhraseBook& book, const Issues& issues) {
 std::string courseReply(const PhraseBook& book, std::string_view json, const CourseTold& told) {
     const Outcome<JsonValue> request = parseJson(json);
     if (!request) {
-        return refusalOf(book, request.issues());
+        return placedRefusal(book, request.issues());
     }
     const std::string word = textUnder(request.value(), "do");
     const auto reply = std::find_if(kReplies.begin(), kReplies.end(),
                                     [&](const Reply& one) { return one.word == word; });
     if (reply == kReplies.end()) {
-        return refusalOf(book, {{IssueCode::UnknownName, "do", phrase::kUnknownRequest}});
+        return placedRefusal(book, {{IssueCode::UnknownName, "do", phrase::kUnknownRequest}});
     }
     JsonText out(Layout::Compact);
     out.beginObject();
     const Issues faults = reply->reply({book, request.value(), told}, out);
     if (!faults.empty()) {
-        return refusalOf(book, faults);
+        return placedRefusal(book, faults);
     }
     out.endObject();
     return out.take();

@@ -36,12 +36,6 @@ int wholeUnder(const JsonValue& request, std::string_view key) {
                : -1;
 }
 
-// 0 where there is none.
-double numberUnder(const JsonValue& request, std::string_view key) {
-    const JsonValue* value = request.find(key);
-    return value ? value->number : 0;
-}
-
 Outcome<std::uint64_t> seedUnder(const JsonValue& request) {
     const std::string text = textUnder(request, "seed");
     std::uint64_t seed = 0;

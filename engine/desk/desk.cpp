@@ -27,14 +27,6 @@ namespace {
 constexpr std::array<std::string_view, 7> kKinds{"reactions",    "forces",    "zero", "determinacy",
                                                  "displacement", "influence", "steps"};
 
-std::string refusalOf(const PhraseBook& book, const Issues& issues) {
-    std::vector<std::string> faults;
-    for (const Issue& issue : issues) {
-        faults.push_back(faultSentence(book, issue));
-    }
-    return refusal(faults);
-}
-
 // Of a model without a question there is no more to show than what is given.
 std::string openedForLooking(const PhraseBook& book, const Truss& truss) {
     JsonText out(Layout::Compact);

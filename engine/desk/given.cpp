@@ -3,6 +3,7 @@
 #include "classroom/exercise/answer_names.hpp"
 #include "exchange/files/model_file.hpp"
 #include "report/classroom/question_figure.hpp"
+#include "report/results/solution_text.hpp"
 #include "report/results/table.hpp"
 #include "report/sheet/sheet_model.hpp"
 #include "report/sketch/sketch_svg.hpp"
@@ -63,6 +64,14 @@ std::string refusal(const std::vector<std::string>& faults) {
     out.texts("faults", faults);
     out.endObject();
     return out.take();
+}
+
+std::string refusalOf(const PhraseBook& book, const Issues& issues) {
+    std::vector<std::string> faults;
+    for (const Issue& issue : issues) {
+        faults.push_back(faultSentence(book, issue));
+    }
+    return refusal(faults);
 }
 
 } // namespace gusset

@@ -15,5 +15,6 @@ void writeGiven(JsonText&, const Writer&, const LoadChoice&, const std::vector<Q
 
 // The answer to a request that can't be met, with a sentence for each fault.
 [[nodiscard]] std::string refusal(const std::vector<std::string>& faults);
+[[nodiscard]] std::string refusalOf(const PhraseBook&, const Issues&);
 
 } // namespace gusset

@@ -30,11 +30,6 @@ BuiltTerm readTerm(const JsonValue& value) {
     return term;
 }
 
-bool isYes(const JsonValue& request, std::string_view key) {
-    const JsonValue* value = request.find(key);
-    return value && value->kind == JsonValue::Kind::Boolean && value->boolean;
-}
-
 Outcome<ChosenBody> readBody(const JsonValue& request, const Truss& truss) {
     ChosenBody body;
     body.joint = findJoint(truss, textUnder(request, "joint"));

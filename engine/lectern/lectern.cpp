@@ -2,6 +2,7 @@
 
 #include "classroom/exercise/key.hpp"
 #include "classroom/exercise/typed_answer.hpp"
+#include "desk/given.hpp"
 #include "exchange/json/json_text.hpp"
 #include "exchange/json/json_value.hpp"
 #include "exchange/lessons/lesson_file.hpp"
@@ -11,9 +12,7 @@
 #include "report/formula/notation.hpp"
 #include "report/lesson/captions.hpp"
 #include "report/lesson/slides.hpp"
-#include "report/results/solution_text.hpp"
 #include "report/sketch/sketch_svg.hpp"
-#include "report/text/math_ml.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -27,16 +26,6 @@ namespace {
 constexpr double kLargestStage = 8192;
 constexpr double kSmallestStage = 120;
 
-double numberUnder(const JsonValue& request, std::string_view key, double otherwise = 0) {
-    const JsonValue* value = request.find(key);
-    return value && value->kind == JsonValue::Kind::Number ? value->number : otherwise;
-}
-
-bool isTrue(const JsonValue& request, std::string_view key) {
-    const JsonValue* value = request.find(key);
-    return value && value->boolean;
-}
-
 // An index below `size`, or none.
 std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
                                       std::size_t size) {
@@ -45,18 +34,6 @@ std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view
         return std::nullopt;
     }
     return static_cast<std::size_t>(number);
-}
-
-std::string refusal(const PhraseBook& book, const Issues& issues) {
-    JsonText out(Layout::Compact);
-    out.beginObject();
-    std::vector<std::string> faults;
-    for (const Issue& issue : issues) {
-        faults.push_back(faultSentence(book, issue));
-    }
-    out.texts("faults", faults);
-    out.endObject();
-    return out.take();
 }
 
 struct Place {
@@ -126,7 +103,6 @@ void writeStep(JsonText& out, const PhraseBook& book, const LessonShown& lesson,
                const LessonStep& step) {
     out.text("subject", step.subject);
     out.text("title", plainText(step.title));
-    out.text("html", htmlOf(step.title));
     if (step.moves) {
         out.yes("moves");
     }
@@ -174,9 +150,9 @@ std::string writeOpened(const PhraseBook& book, const Opened& opened) {
 SlideChoices slideChoicesUnder(const JsonValue& request) {
     SlideChoices choices;
     choices.narrow = textUnder(request, "shape") == "4:3";
-    choices.byStep = isTrue(request, "byStep");
-    choices.withWords = isTrue(request, "words");
-    choices.hidesValues = isTrue(request, "hides");
+    choices.byStep = isYes(request, "byStep");
+    choices.withWords = isYes(request, "words");
+    choices.hidesValues = isYes(request, "hides");
     return choices;
 }
 
@@ -194,14 +170,14 @@ struct Lectern::State {
     std::string slides(const JsonValue& request) const;
     std::string captions(const JsonValue& request) const;
     std::string nothing() const {
-        return refusal(book, {{IssueCode::Missing, "item", phrase::kNoSuchPlace}});
+        return refusalOf(book, {{IssueCode::Missing, "item", phrase::kNoSuchPlace}});
     }
 };
 
 std::string Lectern::State::open(const JsonValue& request) {
     Outcome<Opened> made = openLesson(book, textUnder(request, "model"));
     if (!made) {
-        return refusal(book, made.issues()); // what was open stays so
+        return refusalOf(book, made.issues()); // what was open stays so
     }
     opened = std::move(made).value();
     return writeOpened(book, *opened);
@@ -217,7 +193,7 @@ std::string Lectern::State::stage(const JsonValue& request) const {
     };
     const StagePicture made =
         stageOf(book, opened->lessons[place->item],
-                {place->step, place->stroke, isTrue(request, "hides") || opened->plan.hidesValues,
+                {place->step, place->stroke, isYes(request, "hides") || opened->plan.hidesValues,
                  numberUnder(request, "phase", 0.25)},
                 {side("width"), side("height")});
     JsonText out(Layout::Compact);
@@ -249,12 +225,12 @@ std::string Lectern::State::plan(const JsonValue& request) const {
     truss.lesson = asked ? jsonText(*asked) : std::string();
     const Outcome<LessonPlan> read = readLesson(truss);
     if (!read) {
-        return refusal(book, read.issues());
+        return refusalOf(book, read.issues());
     }
     truss.lesson = lessonText(truss, read.value());
     const Outcome<std::string> link = openableLink(truss, opened->loads);
     if (!link) {
-        return refusal(book, link.issues());
+        return refusalOf(book, link.issues());
     }
     JsonText out(Layout::Compact);
     out.beginObject();
@@ -290,16 +266,16 @@ std::string Lectern::State::answer(const JsonValue& request) const {
     exercise.questions.push_back({AskForces{{asked}}, 0});
     const Outcome<AnswerKey> key = keyOf(opened->truss, exercise);
     if (!key) {
-        return refusal(book, key.issues());
+        return refusalOf(book, key.issues());
     }
     const Outcome<WrittenForce> written =
         readWritten(textUnder(request, "typed"), opened->truss.units.force);
     if (!written) {
-        return refusal(book, written.issues());
+        return refusalOf(book, written.issues());
     }
     const std::optional<double> value = valueOf(written.value());
     if (!value) {
-        return refusal(book, {{IssueCode::Missing, "typed", phrase::kSayTensionOrCompression}});
+        return refusalOf(book, {{IssueCode::Missing, "typed", phrase::kSayTensionOrCompression}});
     }
     const double truth = key.value().forces[*member];
     JsonText out(Layout::Compact);
@@ -356,7 +332,7 @@ Lectern::~Lectern() = default;
 std::string Lectern::reply(std::string_view json) {
     const Outcome<JsonValue> request = parseJson(json);
     if (!request) {
-        return refusal(state_->book, request.issues());
+        return refusalOf(state_->book, request.issues());
     }
     const JsonValue& value = request.value();
     const std::string wants = textUnder(value, "do");

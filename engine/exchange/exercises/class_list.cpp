@@ -3,6 +3,7 @@
 #include "classroom/exercise/typed_answer.hpp"
 #include "core/csv.hpp"
 #include "exchange/exercises/class_columns.hpp"
+#include "exchange/exercises/handed_in.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "phrases/faults/class_lists.hpp"
 
@@ -59,9 +60,6 @@ public:
     }
 
 private:
-    static Statement placeOfRow(std::size_t row) {
-        return statement(phrase::kPlaceRow, {{"row", std::to_string(row)}});
-    }
     void note(Statement place, Statement says) {
         list_.notes.push_back({IssueCode::OutOfRange, std::move(place), std::move(says)});
     }

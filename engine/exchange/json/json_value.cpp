@@ -27,6 +27,16 @@ std::string textUnder(const JsonValue& object, std::string_view key) {
     return value && value->kind == JsonValue::Kind::Text ? value->text : std::string{};
 }
 
+double numberUnder(const JsonValue& object, std::string_view key, double otherwise) {
+    const JsonValue* value = object.find(key);
+    return value && value->kind == JsonValue::Kind::Number ? value->number : otherwise;
+}
+
+bool isYes(const JsonValue& object, std::string_view key) {
+    const JsonValue* value = object.find(key);
+    return value && value->kind == JsonValue::Kind::Boolean && value->boolean;
+}
+
 JsonValue numberValue(double number) {
     return {.kind = JsonValue::Kind::Number, .number = number, .text = shortestNumber(number)};
 }

@@ -27,6 +27,10 @@ struct JsonValue {
 
 // The text under a key of an object; empty if there is none.
 [[nodiscard]] std::string textUnder(const JsonValue& object, std::string_view key);
+// The number under a key; `otherwise` if there is none.
+[[nodiscard]] double numberUnder(const JsonValue& object, std::string_view key,
+                                 double otherwise = 0);
+[[nodiscard]] bool isYes(const JsonValue& object, std::string_view key); // true stands there
 
 [[nodiscard]] JsonValue numberValue(double); // with the fewest digits that read back the same
 

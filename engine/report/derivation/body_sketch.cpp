@@ -7,11 +7,11 @@
 #include "report/derivation/body_draft.hpp"
 #include "report/derivation/force_polygon_sketch.hpp"
 #include "report/derivation/moment_centre.hpp"
+#include "report/derivation/truss_marks.hpp"
 
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <iterator>
 #include <optional>
 #include <utility>
 
@@ -84,21 +84,6 @@ Sketch partSketch(const Notation& notation, const FreeBody& body, std::size_t st
     return finished(draft);
 }
 
-// The letter of a space goes in its middle, or elsewhere in it.
-void waitInSpace(Draft& draft, const PolygonSpace& space, double scale) {
-    Waiting waiting{{.words = {{space.name, RunStyle::Variable}},
-                     .at = scale * onPaper(space.seat),
-                     .ink = SketchInk::Muted,
-                     .size = 17},
-                    {0, -1},
-                    0};
-    waiting.places.push_back(waiting.words.at);
-    for (const Vec2 seat : space.otherSeats) {
-        waiting.places.push_back(scale * onPaper(seat));
-    }
-    draft.waiting.push_back(std::move(waiting));
-}
-
 } // namespace
 
 struct SpacesSketchTask::State {
@@ -116,12 +101,7 @@ struct SpacesSketchTask::State {
         draft.emplace(Draft{notation, body, kPartArm, roomIn(paper)});
         const double scale = drawMembers(*draft);
         drawForces(*draft);
-        // Letters must stay in their spaces; the labels of forces may give way.
-        std::vector<Waiting> forces = std::exchange(draft->waiting, {});
-        for (const PolygonSpace& space : polygon.spaces) {
-            waitInSpace(*draft, space, scale);
-        }
-        std::move(forces.begin(), forces.end(), std::back_inserter(draft->waiting));
+        letterSpaces(*draft, polygon, scale);
         nameJoints(*draft);
         room = roomOf(draft->sketch);
     }

@@ -5,6 +5,8 @@
 #include "report/derivation/support_symbol.hpp"
 
 #include <cmath>
+#include <iterator>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -33,6 +35,21 @@ std::vector<Vec2> placesBeside(const SketchLine& member, const RichLine& words) 
     return places;
 }
 
+// The letter of a space goes in its middle, or elsewhere in it.
+void waitInSpace(Draft& draft, const PolygonSpace& space, double scale) {
+    Waiting waiting{{.words = {{space.name, RunStyle::Variable}},
+                     .at = scale * onPaper(space.seat),
+                     .ink = SketchInk::Muted,
+                     .size = 17},
+                    {0, -1},
+                    0};
+    waiting.places.push_back(waiting.words.at);
+    for (const Vec2 seat : space.otherSeats) {
+        waiting.places.push_back(scale * onPaper(seat));
+    }
+    draft.waiting.push_back(std::move(waiting));
+}
+
 } // namespace
 
 void drawSupports(Draft& draft) {
@@ -43,6 +60,14 @@ void drawSupports(Draft& draft) {
         draft.rays[joint].push_back({reach.way, reach.depth});
         thing += support.kind == SupportKind::Pin ? 2 : 1;
     }
+}
+
+void letterSpaces(Draft& draft, const ForcePolygon& polygon, double scale) {
+    std::vector<Waiting> others = std::exchange(draft.waiting, {});
+    for (const PolygonSpace& space : polygon.spaces) {
+        waitInSpace(draft, space, scale);
+    }
+    std::move(others.begin(), others.end(), std::back_inserter(draft.waiting));
 }
 
 SketchInk inkOfForce(double force) {

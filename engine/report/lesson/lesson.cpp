@@ -22,20 +22,6 @@ bool hasEquation(const Passage& passage) {
     });
 }
 
-void endSentence(std::string& text) {
-    const bool ends =
-        text.empty() || std::string_view(".:;,?!").find(text.back()) != std::string_view::npos;
-    text += ends ? "" : ".";
-}
-
-void pause(std::string& text, const std::string& more) {
-    if (!text.empty() && !more.empty()) {
-        endSentence(text);
-        text += " ";
-    }
-    text += more;
-}
-
 // The results of a step in the order in which its lines give them.
 std::vector<Found> inOrder(const Step& step) {
     std::vector<Found> found;
@@ -57,7 +43,7 @@ public:
     void add(const Passage& passage) {
         if (!passage.goesOn) { // the room looks at the new body first
             beginStroke();
-            pause(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, spokenLine(book_, made_.title));
         }
         for (const auto& part : passage.parts) {
             if (const auto* sketch = std::get_if<Sketch>(&part)) {
@@ -70,7 +56,7 @@ public:
         }
         if (made_.strokes.empty()) {
             beginStroke();
-            pause(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, spokenLine(book_, made_.title));
         }
     }
 
@@ -92,7 +78,7 @@ public:
 
     LessonStep take() {
         for (Stroke& each : made_.strokes) {
-            endSentence(each.spoken);
+            endSaid(each.spoken);
         }
         return std::move(made_);
     }
@@ -113,7 +99,7 @@ private:
             beginStroke();
             stroke().table =
                 TableShown{made_.tables.size(), first, std::min(kRows, table.rows.size() - first)};
-            pause(stroke().spoken, first == 0 ? table.caption : std::string());
+            addSaid(stroke().spoken, first == 0 ? table.caption : std::string());
         }
         made_.tables.push_back(table);
     }
@@ -126,8 +112,8 @@ private:
             made_.lines.push_back(line);
             stroke().lines = made_.lines.size();
         }
-        pause(stroke().spoken,
-              isFormula(line) ? spokenFormula(book_, line.formula) : spokenLine(book_, line.runs));
+        addSaid(stroke().spoken, isFormula(line) ? spokenFormula(book_, line.formula)
+                                                 : spokenLine(book_, line.runs));
     }
 
     // The first stroke with an equation says its terms one by one.
@@ -146,9 +132,9 @@ private:
         for (Stroke& each : made_.strokes) {
             if (const std::size_t at = each.spoken.find(plain); at != std::string::npos) {
                 std::string said = isTitled ? terms : title;
-                pause(said, isTitled ? plain : terms);
+                addSaid(said, isTitled ? plain : terms);
                 if (!isTitled) {
-                    pause(said, plain);
+                    addSaid(said, plain);
                 }
                 each.spoken.replace(at, plain.size(), said);
                 return;

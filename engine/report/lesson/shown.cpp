@@ -81,6 +81,4 @@ Outcome<LessonShown> lessonFor(const PhraseBook& book, const Truss& truss, const
     return made;
 }
 
-std::vector<LessonItem> usualItems() { return std::vector<LessonItem>(1); }
-
 } // namespace gusset

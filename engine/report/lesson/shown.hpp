@@ -12,6 +12,5 @@ namespace gusset {
 // influence has no path that can be taken.
 [[nodiscard]] Outcome<LessonShown> lessonFor(const PhraseBook&, const Truss&, const LoadChoice&,
                                              const Solution&, const LessonItem&);
-[[nodiscard]] std::vector<LessonItem> usualItems(); // without a plan: all forces
 
 } // namespace gusset

@@ -137,15 +137,6 @@ std::string spokenSigns(const PhraseBook& book, std::string text) {
     return text;
 }
 
-// A pause after it, unless it ends in one.
-void addLine(std::string& text, const std::string& line) {
-    if (!text.empty() && !line.empty()) {
-        const bool ends = std::string_view(".:;,?!").find(text.back()) != std::string_view::npos;
-        text += ends ? " " : ". ";
-    }
-    text += line;
-}
-
 struct SpokenPart {
     const PhraseBook& book;
     std::string operator()(const WorkingLine& line) const {
@@ -202,10 +193,24 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
     return text;
 }
 
+void endSaid(std::string& text) {
+    const bool ends =
+        text.empty() || std::string_view(".:;,?!").find(text.back()) != std::string_view::npos;
+    text += ends ? "" : ".";
+}
+
+void addSaid(std::string& text, const std::string& more) {
+    if (!text.empty() && !more.empty()) {
+        endSaid(text);
+        text += " ";
+    }
+    text += more;
+}
+
 std::string spokenPassage(const PhraseBook& book, const Passage& passage) {
     std::string text = spokenLine(book, passage.title);
     for (const auto& part : passage.parts) {
-        addLine(text, std::visit(SpokenPart{book}, part));
+        addSaid(text, std::visit(SpokenPart{book}, part));
     }
     return text;
 }

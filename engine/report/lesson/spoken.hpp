@@ -15,6 +15,9 @@ namespace gusset {
 [[nodiscard]] std::string spokenUnit(const PhraseBook&, const std::string&);
 // A sentence with names in it: "F AB is zero".
 [[nodiscard]] std::string spokenLine(const PhraseBook&, const RichLine&);
+// A pause after what was said, unless it ends in one; and more after such a pause.
+void endSaid(std::string&);
+void addSaid(std::string&, const std::string& more);
 // Its title, sentences and formulas, and the captions of its tables.
 [[nodiscard]] std::string spokenPassage(const PhraseBook&, const Passage&);
 

@@ -149,24 +149,28 @@ FigureSpace spaceIn(const SketchBox& place, double by) {
     return {wide(place) / by, high(place) / by};
 }
 
+struct LaidOut {
+    Places places;
+    std::optional<Sketch> bodies{}; // as they are drawn in their place
+};
+
 // As much for the truss as its free body leaves. A body gives the same place in all its steps.
-Places placesFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
-                 const LessonStep& step) {
+LaidOut layoutFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
+                  const LessonStep& step) {
     constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26};
     const std::size_t first = showsOneJoint(lesson, step) && !isUpright(size) ? 0 : 2;
-    Places places;
+    LaidOut layout;
     for (std::size_t i = first; i < kShares.size(); ++i) {
-        places = placesOn(size, step, kShares[i]);
-        if (!step.body || !showsTruss(step)) {
-            break;
-        }
-        const FigureSpace space = spaceIn(places.body, labelScale(size));
-        const std::optional<Sketch> bodies = bodiesIn(book, lesson, step, space);
-        if (!bodies || (bodies->width <= space.wide && bodies->height <= space.high)) {
+        layout.places = placesOn(size, step, kShares[i]);
+        const FigureSpace space = spaceIn(layout.places.body, labelScale(size));
+        layout.bodies = bodiesIn(book, lesson, step, space);
+        const bool shares = step.body && showsTruss(step) && layout.bodies;
+        if (!shares ||
+            (layout.bodies->width <= space.wide && layout.bodies->height <= space.high)) {
             break;
         }
     }
-    return places;
+    return layout;
 }
 
 OnStage addTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& at,
@@ -176,13 +180,6 @@ OnStage addTruss(const PhraseBook& book, const LessonShown& lesson, const StageP
     const OnStage fitted = addFitted(stage, std::move(picture.sketch), place, by);
     return {scaled(picture.board.origin, fitted.scale, fitted.origin),
             fitted.scale * picture.board.scale};
-}
-
-void addBodies(const PhraseBook& book, const LessonShown& lesson, const LessonStep& step,
-               const SketchBox& place, double by, Sketch& stage) {
-    if (std::optional<Sketch> bodies = bodiesIn(book, lesson, step, spaceIn(place, by))) {
-        (void)addFitted(stage, std::move(*bodies), place, kLargestBodyScale * by);
-    }
 }
 
 bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
@@ -279,7 +276,8 @@ bool addAlone(const PhraseBook& book, const LessonShown& lesson, const StagePlac
 StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const StagePlace& at,
                      const StageSize& size) {
     const LessonStep& step = lesson.steps[at.step];
-    const Places places = placesFor(book, size, lesson, step);
+    LaidOut layout = layoutFor(book, size, lesson, step);
+    const Places& places = layout.places;
     StagePicture stage;
     Sketch& sketch = stage.sketch;
     sketch.width = size.width;
@@ -292,8 +290,9 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
     if (showsTruss(step)) {
         stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
-    if (hasBody(step)) {
-        addBodies(book, lesson, step, places.body, labelScale(size), sketch);
+    if (layout.bodies) {
+        (void)addFitted(sketch, std::move(*layout.bodies), places.body,
+                        kLargestBodyScale * labelScale(size));
     }
     addLines(step, step.strokes[at.stroke].lines, size, places.lines, sketch);
     return stage;

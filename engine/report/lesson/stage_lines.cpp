@@ -9,6 +9,14 @@
 namespace gusset {
 namespace {
 
+constexpr double kRowHeight = 1.5; // font sizes
+constexpr double kBetweenLines = 0.35;
+
+struct PlacedRow { // of a line
+    RichLine words{};
+    double indent = 0; // px
+};
+
 // Words with the spaces behind them, so that a line can be broken between any two.
 std::vector<RichLine> wordsOf(const RichLine& line) {
     std::vector<RichLine> words(1);
@@ -78,12 +86,13 @@ SketchInk inkOf(const WorkingLine& line) {
                                             : SketchInk::Plain;
 }
 
-} // namespace
-
+// A line broken into rows, at a font size of `size` px.
 std::vector<PlacedRow> rowsOf(const WorkingLine& line, double size, double width) {
     return line.formula.empty() ? filled(wordsOf(line.runs), size, width, 0)
                                 : formulaRows(line.formula, size, width);
 }
+
+} // namespace
 
 double placeLines(Sketch& sketch, const std::vector<WorkingLine>& lines, Vec2 corner, double width,
                   double size) {

@@ -9,15 +9,6 @@
 
 namespace gusset {
 
-struct PlacedRow { // of a line
-    RichLine words{};
-    double indent = 0; // px
-};
-// A line broken into rows, at a font size of `size` px.
-[[nodiscard]] std::vector<PlacedRow> rowsOf(const WorkingLine&, double size, double width);
-inline constexpr double kRowHeight = 1.5; // font sizes
-inline constexpr double kBetweenLines = 0.35;
-
 // Puts lines below each other; returns the height that they take.
 double placeLines(Sketch&, const std::vector<WorkingLine>&, Vec2 corner, double width, double size);
 [[nodiscard]] double heightOf(const std::vector<WorkingLine>&, double width, double size);

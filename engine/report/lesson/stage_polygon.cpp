@@ -1,29 +1,10 @@
 #include "report/lesson/stage_polygon.hpp"
 
 #include "report/derivation/force_polygon_sketch.hpp"
+#include "report/derivation/truss_marks.hpp"
 #include "report/lesson/stage_draft.hpp"
 
 namespace gusset {
-namespace {
-
-void letterSpaces(Draft& draft, const ForcePolygon& polygon, double scale) {
-    for (const PolygonSpace& space : polygon.spaces) {
-        Waiting waiting{{.words = {{space.name, RunStyle::Variable}},
-                         .at = scale * onPaper(space.seat),
-                         .ink = SketchInk::Muted,
-                         .size = 17},
-                        {0, -1},
-                        0};
-        waiting.places.push_back(waiting.words.at);
-        for (const Vec2 seat : space.otherSeats) {
-            waiting.places.push_back(scale * onPaper(seat));
-        }
-        draft.waiting.push_back(std::move(waiting));
-    }
-}
-
-} // namespace
-
 Sketch polygonTruss(const PhraseBook& book, const LessonShown& lesson, std::size_t drawn,
                     const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
@@ -39,10 +20,7 @@ Sketch polygonTruss(const PhraseBook& book, const LessonShown& lesson, std::size
             }
         }
         drawForces(draft);
-        // Letters must stay in their spaces; the labels of forces may give way.
-        std::vector<Waiting> forces = std::exchange(draft.waiting, {});
         letterSpaces(draft, *lesson.polygon, scale);
-        std::move(forces.begin(), forces.end(), std::back_inserter(draft.waiting));
         nameJoints(draft);
         (void)placeWords(draft);
         return completed(draft);
