@@ -2,13 +2,13 @@
 // device but what the instructor gives out.
 import { createBeginning } from './beginning.js';
 import { at } from './element.js';
-import { copied, saveFile } from './files.js';
 import { keepExercise } from './kept.js';
 import { createMarking } from './marking.js';
 import { createPapers } from './papers.js';
 import { createProgram } from './program.js';
 import { createQuestions } from './questions.js';
 import { createSeries } from './series.js';
+import { copied, saveFile } from '../saving.js';
 
 const exercisePage = new URL('../exercise/', location.href).href;
 const parts = ['beginning', 'asking', 'series', 'papers', 'marking'];

@@ -1,6 +1,6 @@
 // What is handed out: sheets to print, and questions for a learning platform.
 import { at } from './element.js';
-import { saveFile } from './files.js';
+import { saveFile } from '../saving.js';
 
 const platforms = [
     ['moodle', 'Moodle XML, a question for each value'],

@@ -1,6 +1,7 @@
 // Variants: what may vary, how many, for whom; each with its picture, its link and its code.
 import { at, element } from './element.js';
-import { onFiles, saveFile } from './files.js';
+import { onFiles } from './files.js';
+import { saveFile } from '../saving.js';
 
 const varies = [
     ['lengths', 'lengths', true],

@@ -7,6 +7,7 @@ import { embed, showsTrussAlone } from './embedded.js';
 import { createEquation } from './equation.js';
 import { keepOffline } from './offline.js';
 import { startDesk } from './program.js';
+import { copied, saveFile } from '../saving.js';
 
 const at = (id) => document.getElementById(id);
 const say = (words) => { at('says').textContent = words; };
@@ -137,19 +138,12 @@ function createFinish(fields, kept, written, code, beginAgain) {
     });
     at('copy').addEventListener('click', async () => {
         const address = `${location.href.split('#')[0]}#${written().link}`;
-        try {
-            await navigator.clipboard.writeText(address);
-            at('review-says').textContent = 'The link is copied.';
-        } catch {
-            at('review-says').textContent = address;
-        }
+        at('review-says').textContent = await copied(address) ? 'The link is copied.' : address;
     });
     at('save').addEventListener('click', () => {
-        const link = document.createElement('a');
-        link.href = URL.createObjectURL(new Blob([written().answers], { type: 'application/json' }));
-        link.download = `answers-${code}.json`;
-        link.click();
-        at('review-says').textContent = `Saved as ${link.download}.`;
+        const name = `answers-${code}.json`;
+        saveFile(name, written().answers, 'application/json');
+        at('review-says').textContent = `Saved as ${name}.`;
     });
     const askAgain = (asks) => {
         at('again').hidden = asks;

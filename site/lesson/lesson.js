@@ -233,6 +233,7 @@ function listen(lesson) {
     toggle(at('more-open'), at('more'));
     const chooseTool = (tool) => {
         const chosen = lesson.pen.choose(tool);
+        document.body.classList.toggle('drawing', chosen !== null);
         document.querySelectorAll('[data-tool][aria-pressed]').forEach((button) =>
             button.setAttribute('aria-pressed', String(button.dataset.tool === chosen)));
     };

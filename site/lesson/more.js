@@ -1,6 +1,6 @@
 // Everything that is not needed while one turns pages: the plan, the voice, window, slides.
 import { createPlan } from './plan.js';
-import { save } from './save.js';
+import { saveFile } from '../saving.js';
 
 const page = `
 <h2>This room</h2>
@@ -64,7 +64,10 @@ export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
         hides: at('hides').checked,
     }).html;
     at('print-slides').addEventListener('click', () => printDocument(slides()));
-    at('save-slides').addEventListener('click', () => tell(`Saved as ${save(slides(), 'slides.html', 'text/html')}.`));
+    at('save-slides').addEventListener('click', () => {
+        saveFile('slides.html', slides(), 'text/html');
+        tell('Saved as slides.html.');
+    });
     createPlan({ place: at('plan'), lectern, lesson, tell });
     say('');
 }

@@ -47,10 +47,13 @@ export function createPen(canvas, stage) {
     function redraw() {
         const { clientWidth: width, clientHeight: height } = canvas;
         const dense = window.devicePixelRatio || 1;
-        canvas.width = Math.round(width * dense);
-        canvas.height = Math.round(height * dense);
+        const size = [Math.round(width * dense), Math.round(height * dense)];
+        if (canvas.width !== size[0] || canvas.height !== size[1]) {
+            [canvas.width, canvas.height] = size;
+        }
         const context = canvas.getContext('2d');
-        context.scale(dense, dense);
+        context.setTransform(dense, 0, 0, dense, 0, 0);
+        context.clearRect(0, 0, width, height);
         drawStrokes(context, strokes(), { width, height });
     }
     function shareOf({ clientX, clientY }) {

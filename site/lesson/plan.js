@@ -1,6 +1,6 @@
 // The plan of a lesson: which derivations in which order, steps left out, remarks and questions between them. It is
 // part of the model, and of the lesson's link.
-import { save } from './save.js';
+import { copied, saveFile } from '../saving.js';
 
 const kinds = [
     ['forces', 'all forces'], ['member', 'one member'], ['section', 'a section'], ['displacement', 'a displacement'],
@@ -134,15 +134,11 @@ export function createPlan({ place, lectern, lesson, tell }) {
         plan.shows[item].pauses = pauses;
         use(plan);
     });
-    at('copy-lesson').addEventListener('click', async () => {
-        try {
-            await navigator.clipboard.writeText(location.href);
-            tell('The link is copied.');
-        } catch {
-            tell(location.href);
-        }
+    at('copy-lesson').addEventListener('click', async () =>
+        tell(await copied(location.href) ? 'The link is copied.' : location.href));
+    at('save-lesson').addEventListener('click', () => {
+        saveFile('lesson.json', lesson.model(), 'application/json');
+        tell('Saved as lesson.json.');
     });
-    at('save-lesson').addEventListener('click', () =>
-        tell(`Saved as ${save(lesson.model(), 'lesson.json', 'application/json')}.`));
     show();
 }

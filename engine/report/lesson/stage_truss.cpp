@@ -55,8 +55,8 @@ void lightAll(Draft& draft, const std::vector<MemberId>& drawn, const Step& step
     }
 }
 
-Sketch drawnIn(OnStage& board, const Notation& notation, const LessonShown& lesson,
-               const StagePlace& place, const PartRoom& room) {
+TrussPicture drawnIn(const Notation& notation, const LessonShown& lesson, const StagePlace& place,
+                     const PartRoom& room) {
     const KnownForces known = knownAt(lesson, place);
     const FreeBody body = finalFreeBody(notation, known.reactions);
     Draft draft{notation, body, kPartArm, room};
@@ -83,8 +83,7 @@ Sketch drawnIn(OnStage& board, const Notation& notation, const LessonShown& less
     nameJoints(draft);
     (void)placeWords(draft);
     Sketch sketch = completed(draft);
-    board = {draft.moved, scale};
-    return sketch;
+    return {std::move(sketch), {draft.moved, scale}};
 }
 
 } // namespace
@@ -103,10 +102,8 @@ void light(Sketch& sketch, const SketchLine& member) {
 TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& place,
                         const FigureSpace& space) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
-    TrussPicture picture;
-    picture.sketch = largestIn(space, [&](const PartRoom& room) {
-        return drawnIn(picture.board, notation, lesson, place, room);
-    });
+    TrussPicture picture = largestIn(
+        space, [&](const PartRoom& room) { return drawnIn(notation, lesson, place, room); });
     picture.sketch.says = sayPlain(book, phrase::kFigureGiven);
     return picture;
 }

@@ -1,6 +1,5 @@
 #include "app/derived/thing_text.hpp"
 
-#include "report/lesson/spoken.hpp"
 #include "app/fields/cell_text.hpp"
 #include "app/fields/cells.hpp"
 #include "core/number.hpp"
@@ -9,6 +8,7 @@
 #include "phrases/picked.hpp"
 #include "phrases/results/lists.hpp"
 #include "phrases/results/tables.hpp"
+#include "report/lesson/spoken.hpp"
 #include "report/results/results_text.hpp"
 
 #include <algorithm>

@@ -1,6 +1,5 @@
 #include "canvas/hands/heard.hpp"
 
-#include "report/lesson/spoken.hpp"
 #include "app/derived/thing_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "canvas/hands/arrange.hpp"
@@ -9,6 +8,7 @@
 #include "phrases/frame.hpp"
 #include "phrases/heard.hpp"
 #include "phrases/tools.hpp"
+#include "report/lesson/spoken.hpp"
 #include "report/results/results_text.hpp"
 
 #include <array>
