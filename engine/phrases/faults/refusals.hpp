@@ -22,6 +22,16 @@ inline constexpr auto kChordLoadTurned =
     "a load along a chord acts straight up or down, so a copy can't be turned: leave the load out, "
     "or copy it upright"_phrase;
 inline constexpr auto kFormNeedsSizes = "span and rise must be greater than zero"_phrase;
+inline constexpr auto kFormSizeNegative = "sizes of a form must not be negative"_phrase;
+inline constexpr auto kFormSizeZero =
+    "the depth of a gantry’s girder and the width of a tower’s top must be greater than zero"_phrase;
+inline constexpr auto kFormHeelTooHigh =
+    "the height over the supports must be less than the rise"_phrase;
+inline constexpr auto kFormTieTooHigh = "the tie is raised to the ridge: raise it less"_phrase;
+inline constexpr auto kFormOverhangNeedsHeel =
+    "an overhang needs some height over the supports, so that it can be braced: give one, or leave the overhang out"_phrase;
+inline constexpr auto kFormTooSteep =
+    "a compound Fink truss needs a pitch below 45°: take a smaller rise or another form"_phrase;
 inline constexpr auto kFormLoadTooLarge = "the load must be a number of reasonable size"_phrase;
 
 } // namespace gusset::phrase

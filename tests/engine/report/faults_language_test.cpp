@@ -5,8 +5,8 @@
 #include "exchange/links/deflated.hpp"
 #include "exchange/links/link.hpp"
 #include "exchange/links/link_text.hpp"
-#include "model/catalogue/samples.hpp"
 #include "model/edit/edit.hpp"
+#include "model/forms/forms.hpp"
 #include "model/quantity/quantity_input.hpp"
 #include "model/validate/validate.hpp"
 #include "report/results/solution_text.hpp"
@@ -343,12 +343,12 @@ TEST_CASE("in a language made up for it, why an edit can't be made keeps no Engl
              DrawMember{{{}, {1, 0}, MemberId{0}}, {{}, {2, 0}, MemberId{0}}}}) {
         checkRefused(gusset::apply(withChord, edit));
     }
-    SampleSpec form;
+    FormSpec form;
     form.span = 0;
-    checkRefused(makeSample(mockPhrases(), form));
+    checkRefused(makeForm(mockPhrases(), form));
     form.span = form.rise = 1;
     form.load = 1e200;
-    checkRefused(makeSample(mockPhrases(), form));
+    checkRefused(makeForm(mockPhrases(), form));
 }
 
 TEST_CASE("in a language made up for it, why there are no forces keeps no English word") {

@@ -2,7 +2,7 @@
 
 #include "support/english.hpp"
 
-#include "model/catalogue/samples.hpp"
+#include "model/forms/forms.hpp"
 
 namespace gusset::support {
 
@@ -33,17 +33,17 @@ void addLoadsOfEveryKind(Truss& truss, Random& random) {
 
 Truss usualForm(std::uint64_t seed) {
     Random random(seed);
-    const auto choices = sampleChoices();
+    const auto choices = formChoices();
     const auto& choice =
         choices[static_cast<std::size_t>(random.integer(0, static_cast<int>(choices.size()) - 1))];
-    SampleSpec spec;
-    spec.form = choice.form;
+    FormSpec spec;
+    spec.kind = choice.kind;
     spec.span = random.integer(4, 24);
     spec.rise = random.integer(1, 5);
     spec.panels = random.integer(choice.fewestPanels, choice.mostPanels);
     spec.loaded = random.oneIn(2) ? LoadedChord::Upper : LoadedChord::Lower;
     spec.load = random.oneIn(3) ? 0 : random.integer(1, 20);
-    Truss truss = makeSample(englishPhrases(), spec).value();
+    Truss truss = makeForm(englishPhrases(), spec).value();
     addLoadsOfEveryKind(truss, random);
     return truss;
 }

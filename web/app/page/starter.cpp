@@ -4,7 +4,7 @@
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "exchange/json/json_text.hpp"
-#include "model/catalogue/samples.hpp"
+#include "model/forms/forms.hpp"
 #include "model/quantity/quantity_input.hpp"
 
 #include <algorithm>
@@ -21,7 +21,7 @@ Outcome<double> lengthIn(const Truss& board, std::string_view typed) {
 
 // The lines before the first that can't be read, and why that can't be.
 struct Cases {
-    std::vector<SampleCase> cases;
+    std::vector<FormCase> cases;
     Issues faults;
 };
 Cases readCases(const Truss& board, std::string_view lines) {
@@ -51,7 +51,7 @@ std::string starterForms(const AppState& state) {
     json.text("force", symbolOf(state.truss.units.force));
     json.key("forms");
     json.beginArray();
-    for (const SampleChoice& choice : sampleChoices()) {
+    for (const FormChoice& choice : formChoices()) {
         json.beginObject();
         json.text("name", sentenceIn(*state.book, choice.name.english));
         json.whole("fewest", choice.fewestPanels);
@@ -65,8 +65,8 @@ std::string starterForms(const AppState& state) {
 }
 
 Outcome<Truss> starterOf(const AppState& state, const StarterWish& wish) {
-    const int last = static_cast<int>(sampleChoices().size()) - 1;
-    const SampleChoice& choice = choiceOf(static_cast<SampleForm>(std::clamp(wish.form, 0, last)));
+    const int last = static_cast<int>(formChoices().size()) - 1;
+    const FormChoice& choice = choiceOf(static_cast<FormKind>(std::clamp(wish.form, 0, last)));
     const Outcome<double> span = lengthIn(state.truss, wish.span);
     const Outcome<double> rise = lengthIn(state.truss, wish.rise);
     Cases cases = readCases(state.truss, wish.cases);
@@ -75,14 +75,14 @@ Outcome<Truss> starterOf(const AppState& state, const StarterWish& wish) {
             return faults.front();
         }
     }
-    SampleSpec spec{.form = choice.form,
-                    .span = span.value(),
-                    .rise = rise.value(),
-                    .panels = wish.panels,
-                    .cases = std::move(cases.cases),
-                    .loaded = choice.usual,
-                    .units = state.truss.units};
-    Outcome<Truss> truss = makeSample(*state.book, spec);
+    FormSpec spec{.kind = choice.kind,
+                  .span = span.value(),
+                  .rise = rise.value(),
+                  .panels = wish.panels,
+                  .cases = std::move(cases.cases),
+                  .loaded = choice.usual,
+                  .units = state.truss.units};
+    Outcome<Truss> truss = makeForm(*state.book, spec);
     if (!truss) {
         return truss;
     }
