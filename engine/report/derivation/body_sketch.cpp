@@ -151,11 +151,17 @@ Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, Sketc
     return runToEnd(task).take();
 }
 
-Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
-                   SketchPaper paper) {
-    const FreeBody body = wholeFreeBody(notation);
-    Draft draft{notation, body, kPartArm, roomIn(paper)};
+namespace {
+
+Sketch trussWith(const Notation& notation, const std::vector<MemberWords>& members,
+                 const PartRoom& room) {
+    const bool isFound = notation.working.complete;
+    const FreeBody body = isFound ? wholeFreeBody(notation) : loadedBody(notation);
+    Draft draft{notation, body, kPartArm, room};
     drawMembers(draft);
+    if (!isFound) {
+        drawSupports(draft);
+    }
     drawForces(draft);
     for (const MemberWords& member : members) {
         const Vec2 a = draft.places[member.a.at()];
@@ -172,8 +178,6 @@ Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& mem
     }
     return finished(draft);
 }
-
-namespace {
 
 bool fits(const Sketch& sketch, const FigureSpace& space) {
     return sketch.width <= space.wide && sketch.height <= space.high;
@@ -197,6 +201,29 @@ Sketch partSketchIn(const Notation& notation, const FreeBody& body, std::size_t 
     }
     return sketch;
 }
+
+} // namespace
+
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   SketchPaper paper) {
+    return trussWith(notation, members, roomIn(paper));
+}
+
+Sketch trussSketchIn(const Notation& notation, const std::vector<MemberWords>& members,
+                     const FigureSpace& space) {
+    constexpr double kSmallestShare = 0.2;
+    Sketch sketch;
+    for (double share = 1; share > kSmallestShare; share *= 0.92) {
+        const double wide = share * space.wide;
+        sketch = trussWith(notation, members, {wide, share * space.high, wide, 0});
+        if (fits(sketch, space)) {
+            break;
+        }
+    }
+    return sketch;
+}
+
+namespace {
 
 // With the longest arrows that fit, or those that miss by least.
 Sketch jointSketchIn(const Notation& notation, const FreeBody& body,

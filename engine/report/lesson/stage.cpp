@@ -5,6 +5,7 @@
 #include "report/lesson/stage_lines.hpp"
 #include "report/lesson/stage_moving.hpp"
 #include "report/lesson/stage_polygon.hpp"
+#include "report/lesson/stage_states.hpp"
 #include "report/lesson/stage_truss.hpp"
 
 #include <algorithm>
@@ -34,10 +35,14 @@ struct Places {
 double wide(const SketchBox& box) { return box.high.x - box.low.x; }
 double high(const SketchBox& box) { return box.high.y - box.low.y; }
 
-bool hasBody(const LessonStep& step) { return step.body || !step.drawings.empty(); }
+// Drawings of a derivation's own, or the whole truss as a body, stand for the truss.
+bool hasOwnDrawing(const LessonStep& step) {
+    return !step.drawings.empty() || !step.states.empty() || step.unitLoad.valid();
+}
 
-// A derivation's own drawings, or the whole truss as a body, stand for it.
-bool showsTruss(const LessonStep& step) { return step.drawings.empty() && !step.bodyIsWhole; }
+bool hasBody(const LessonStep& step) { return step.body || hasOwnDrawing(step); }
+
+bool showsTruss(const LessonStep& step) { return !hasOwnDrawing(step) && !step.bodyIsWhole; }
 
 bool showsOneJoint(const LessonShown& lesson, const LessonStep& step) {
     return step.body && lesson.working.steps[*step.body].body.size() == 1;
@@ -109,6 +114,7 @@ void addScaled(Sketch& sketch, Sketch part, double by, Vec2 to) {
     for (SketchWords& words : part.words) {
         words.at = scaled(words.at, by, to);
         words.size *= by;
+        words.length *= by;
         sketch.words.push_back(words);
     }
 }
@@ -130,7 +136,13 @@ double labelScale(const StageSize& size) {
 // The free bodies of a step, or its own drawings, side by side; nothing if they have more joints
 // than anybody could read.
 std::optional<Sketch> bodiesIn(const PhraseBook& book, const LessonShown& lesson,
-                               const LessonStep& step, const FigureSpace& space) {
+                               const LessonStep& step, const FigureSpace& space, bool upright) {
+    if (!step.states.empty()) {
+        return statesSketch(book, step.states, space, upright);
+    }
+    if (step.unitLoad.valid()) {
+        return trussUnderUnitLoad(book, lesson, step.unitLoad, space);
+    }
     const std::vector<Sketch> sketches =
         step.body
             ? bodySketchesIn(notationOf({book, lesson.truss}, lesson.working), *step.body, space)
@@ -163,7 +175,7 @@ LaidOut layoutFor(const PhraseBook& book, const StageSize& size, const LessonSho
     for (std::size_t i = first; i < kShares.size(); ++i) {
         layout.places = placesOn(size, step, kShares[i]);
         const FigureSpace space = spaceIn(layout.places.body, labelScale(size));
-        layout.bodies = bodiesIn(book, lesson, step, space);
+        layout.bodies = bodiesIn(book, lesson, step, space, isUpright(size));
         const bool shares = step.body && showsTruss(step) && layout.bodies;
         if (!shares ||
             (layout.bodies->width <= space.wide && layout.bodies->height <= space.high)) {
@@ -187,12 +199,11 @@ bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double
            widestRow(lines, wide(place), letters) <= wide(place);
 }
 
-void addTitle(const LessonStep& step, const StageSize& size, const SketchBox& place,
-              Sketch& stage) {
+void addTitle(const RichLine& title, const StageSize& size, const SketchBox& place, Sketch& stage) {
     const double usual = kTitleOver * smallestLines(size);
     const double letters =
-        std::clamp(usual * wide(place) / widthOf(step.title, usual), smallestLetters(size), usual);
-    stage.words.push_back({step.title,
+        std::clamp(usual * wide(place) / widthOf(title, usual), smallestLetters(size), usual);
+    stage.words.push_back({title,
                            {place.low.x, place.low.y + 0.4 * high(place)},
                            SketchAnchor::Start,
                            SketchInk::Muted,
@@ -261,8 +272,9 @@ bool addAlone(const PhraseBook& book, const LessonShown& lesson, const StagePlac
     } else if (stroke.drawn) {
         addPolygon(book, lesson, *stroke.drawn, size, place, stage);
     } else if (stroke.traced) {
-        (void)addFitted(stage, tracedLine(book, lesson, *stroke.traced, spaceIn(place, by)), place,
-                        by);
+        (void)addFitted(stage,
+                        tracedLine(book, lesson, *stroke.traced, at.along, spaceIn(place, by)),
+                        place, by);
     } else if (step.moves) {
         (void)addFitted(stage, movingTruss(book, lesson, at.phase, spaceIn(place, by)), place, by);
     } else {
@@ -282,8 +294,9 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
     Sketch& sketch = stage.sketch;
     sketch.width = size.width;
     sketch.height = size.height;
-    sketch.says = plainText(step.title);
-    addTitle(step, size, places.title, sketch);
+    const RichLine& title = titleAt(step, at.stroke);
+    sketch.says = plainText(title);
+    addTitle(title, size, places.title, sketch);
     if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, sketch)) {
         return stage;
     }
@@ -291,8 +304,8 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
         stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
     if (layout.bodies) {
-        (void)addFitted(sketch, std::move(*layout.bodies), places.body,
-                        kLargestBodyScale * labelScale(size));
+        stage.body = addFitted(sketch, std::move(*layout.bodies), places.body,
+                               kLargestBodyScale * labelScale(size));
     }
     addLines(step, step.strokes[at.stroke].lines, size, places.lines, sketch);
     return stage;
