@@ -245,6 +245,164 @@ test('a truss that moves does so on the stage; other trusses and themes', async 
     await dark.context.close();
 });
 
+const footbridgeLine = { ...bridge, loads: [], lesson: { shows: [
+    { of: 'influence', path: ['A', 'B', 'D', 'F', 'H'], member: ['C', 'D'] }] } };
+const missingDiagonal = JSON.parse(readFileSync(path.join(root, 'site/examples/missing_diagonal.json'), 'utf8'));
+
+test('a truss that moves is stopped and set going again, by button and key; it stands still for who asked for that', async () => {
+    const { page, context } = await arrive(sizes.desktop, missingDiagonal);
+    await page.keyboard.press('End');
+    const stop = page.getByRole('button', { name: 'Stop it' });
+    await stop.waitFor();
+    const picture = () => page.locator('#picture').innerHTML();
+    await stop.click();
+    await page.getByRole('button', { name: 'Let it move' }).waitFor();
+    const stopped = await picture();
+    await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+    assert.equal(await picture(), stopped);
+    await page.keyboard.press('m');
+    await page.waitForFunction((old) => document.getElementById('picture').innerHTML !== old, stopped);
+    await page.keyboard.press('m');
+    await page.getByRole('button', { name: 'Let it move' }).waitFor();
+    await page.keyboard.press('ArrowLeft');
+    await page.locator('#motion').waitFor({ state: 'hidden' });
+    await context.close();
+    const still = await arrive(sizes.desktop, missingDiagonal, { reducedMotion: 'reduce' });
+    await still.page.keyboard.press('End');
+    await still.page.getByRole('button', { name: 'Let it move' }).waitFor();
+    await still.context.close();
+});
+
+test('between two strokes the load rolls to the next joint while the line is traced', async () => {
+    // Goes to the second stroke of the line; returns its picture when it is done, and how many there were on the way.
+    async function traced(options, done) {
+        const { page, context } = await arrive(sizes.desktop, footbridgeLine, options);
+        await page.locator('#contents-open').click();
+        await page.locator('#contents button', { hasText: 'as the load moves' }).click();
+        await page.locator('#where', { hasText: 'as the load moves' }).waitFor();
+        await page.evaluate(() => {
+            window.pictures = new Set();
+            new MutationObserver(() => window.pictures.add(document.getElementById('picture').innerHTML))
+                .observe(document.getElementById('picture'), { childList: true });
+        });
+        await page.keyboard.press('ArrowRight');
+        if (done) {
+            await page.waitForFunction((last) => document.getElementById('picture').innerHTML === last, done);
+        }
+        const seen = { last: await page.locator('#picture').innerHTML(), pictures: await page.evaluate(() => window.pictures.size) };
+        await screenshot(page, `lesson-line-${options.reducedMotion ?? 'rolling'}`);
+        await context.close();
+        return seen;
+    }
+    const still = await traced({ reducedMotion: 'reduce' });
+    assert.equal(still.pictures, 1);
+    const rolling = await traced({}, still.last);
+    assert.ok(rolling.pictures > 2, `${rolling.pictures} pictures`);
+});
+
+test('joints are taken in another order, and one that can’t be solved yet is refused with the reason', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    await page.locator('#more-open').click();
+    const order = () => page.locator('#joint-order li').allTextContents();
+    const before = (await order()).map((text) => text.split(' ')[1]);
+    await page.getByRole('button', { name: 'Earlier: joint D' }).click();
+    await page.locator('#more-says', { hasText: 'Joint D can’t be taken yet' }).waitFor();
+    assert.deepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    await page.getByRole('button', { name: 'Earlier: joint B' }).click();
+    await page.locator('#joint-order li', { hasText: 'joint B' }).first().waitFor();
+    await page.waitForFunction(() => location.hash.length > 10);
+    await page.locator('#usual-order:not([disabled])').waitFor();
+    assert.notDeepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    await page.getByRole('button', { name: 'In the usual order' }).click();
+    await page.locator('#usual-order[disabled]').waitFor();
+    assert.deepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    await context.close();
+});
+
+test('a step is joined to the one before, and its remark stays before it', async () => {
+    const model = { ...bridge, lesson: { shows: [{ of: 'forces', joined: ['joint-sum A y'],
+        pauses: [{ before: 'joint-sum A y', says: 'Which sum first?' }] }] } };
+    const { page, context } = await arrive(sizes.desktop, model);
+    await page.locator('#contents-open').click();
+    await page.locator('#contents button', { hasText: 'Which sum first?' }).click();
+    await page.locator('#pause-says', { hasText: 'Which sum first?' }).waitFor();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('#where', { hasText: 'Joint A, ΣFy' }).waitFor();
+    await screenshot(page, 'lesson-joined');
+    await context.close();
+});
+
+const themes = { light: { colorScheme: 'light' }, dark: { colorScheme: 'dark' }, forced: { forcedColors: 'active' } };
+const kinds = {
+    forces: bridge,
+    section: { ...bridge, lesson: { shows: [{ of: 'section', members: [['C', 'E'], ['C', 'D'], ['B', 'D']] }] } },
+    displacement: { ...bridge, lesson: { shows: [{ of: 'displacement', joint: 'D', axis: 'y' }] } },
+    polygon: { ...bridge, lesson: { shows: ['polygon'] } },
+    line: footbridgeLine,
+    method: JSON.parse(readFileSync(path.join(root, 'site/examples/braced_tower.json'), 'utf8')),
+    mechanism: missingDiagonal,
+};
+
+// As painted: letters too small for the last row, words outside the stage, words on words.
+async function faultsPainted(page) {
+    return page.locator('#picture svg').evaluate((svg) => {
+        const stage = svg.getBoundingClientRect();
+        const words = [...svg.querySelectorAll('text')].filter(({ textContent }) => textContent.trim() !== '');
+        const least = stage.width > stage.height ? stage.height / 60 : 6;
+        const small = words.flatMap((text) => [...text.querySelectorAll('tspan')])
+            .filter((span) => span.textContent.trim() !== '' && parseFloat(getComputedStyle(span).fontSize) < least - 0.01)
+            .map(({ textContent }) => `${textContent} is small`);
+        const boxes = words.map((text) => ({ says: text.textContent, box: text.getBoundingClientRect() }));
+        const cut = boxes.filter(({ box }) => box.left < stage.left - 1 || box.right > stage.right + 1 || box.bottom > stage.bottom + 1)
+            .map(({ says }) => `${says} is cut`);
+        const inner = ({ left, right, top, bottom }) => ({ left: left + 1, right: right - 1, top: top + (bottom - top) / 4, bottom: bottom - (bottom - top) / 4 });
+        const over = boxes.flatMap((a, i) => boxes.slice(i + 1).filter((b) => {
+            const [p, q] = [inner(a.box), inner(b.box)];
+            return p.left < q.right && q.left < p.right && p.top < q.bottom && q.top < p.bottom;
+        }).map((b) => `${a.says} lies on ${b.says}`));
+        return [...small, ...cut, ...over];
+    });
+}
+
+for (const [theme, options] of Object.entries(themes)) {
+    test(`every kind of derivation can be read on every screen: ${theme}`, async () => {
+        for (const [kind, model] of Object.entries(kinds)) {
+            for (const [name, size] of Object.entries({ desktop: sizes.desktop, projector, tablet: sizes.tablet, phone: sizes.phone })) {
+                const { page, context } = await arrive(size, model, { reducedMotion: 'reduce', ...options });
+                const count = await countOf(page);
+                for (let i = 1; i <= count; i += 1) {
+                    assert.deepEqual(await faultsPainted(page), [], `${kind}, ${name}, ${await where(page)}`);
+                    await page.keyboard.press('ArrowRight');
+                }
+                await screenshot(page, `stage-${kind}-${name}-${theme}`);
+                await context.close();
+            }
+        }
+    });
+}
+
+test('every number that has a source says why, and leads there and back', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    const count = await countOf(page);
+    let asked = 0;
+    for (let i = 1; i <= count; i += 1) {
+        const here = await where(page);
+        const whys = await page.locator('#why').isVisible() ? await page.locator('#whys button').count() : 0;
+        for (let k = 0; k < whys; k += 1) {
+            await page.locator('#why').click();
+            await page.locator('#whys button').nth(k).click();
+            assert.notEqual(await where(page), here);
+            await page.getByRole('button', { name: 'Back to where you were' }).click();
+            assert.equal(await where(page), here);
+            asked += 1;
+        }
+        await page.locator('#picture').focus();
+        await page.keyboard.press('ArrowRight');
+    }
+    assert.ok(asked > 20, `${asked} numbers`);
+    await context.close();
+});
+
 test('a damaged link is said, and a broken plan too', async () => {
     for (const [fragment, words] of [['#m=1.abc', 'link'], [linkOf({ ...bridge, lesson: { shows: ['waltz'] } }), 'waltz']]) {
         const { page, context } = await arrive(sizes.desktop, fragment);

@@ -151,10 +151,8 @@ Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, Sketc
     return runToEnd(task).take();
 }
 
-namespace {
-
-Sketch trussWith(const Notation& notation, const std::vector<MemberWords>& members,
-                 const PartRoom& room) {
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   const PartRoom& room) {
     const bool isFound = notation.working.complete;
     const FreeBody body = isFound ? wholeFreeBody(notation) : loadedBody(notation);
     Draft draft{notation, body, kPartArm, room};
@@ -169,6 +167,9 @@ Sketch trussWith(const Notation& notation, const std::vector<MemberWords>& membe
         if (member.isCut) {
             draft.sketch.lines.push_back({a, b, SketchInk::Muted, 1.5, true});
         }
+        if (member.words.empty()) {
+            continue;
+        }
         const Vec2 along = b - a;
         const Vec2 across = (1 / length(along)) * Vec2{along.y, -along.x};
         draft.waiting.push_back(
@@ -178,6 +179,13 @@ Sketch trussWith(const Notation& notation, const std::vector<MemberWords>& membe
     }
     return finished(draft);
 }
+
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   SketchPaper paper) {
+    return trussSketch(notation, members, roomIn(paper));
+}
+
+namespace {
 
 bool fits(const Sketch& sketch, const FigureSpace& space) {
     return sketch.width <= space.wide && sketch.height <= space.high;
@@ -201,29 +209,6 @@ Sketch partSketchIn(const Notation& notation, const FreeBody& body, std::size_t 
     }
     return sketch;
 }
-
-} // namespace
-
-Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
-                   SketchPaper paper) {
-    return trussWith(notation, members, roomIn(paper));
-}
-
-Sketch trussSketchIn(const Notation& notation, const std::vector<MemberWords>& members,
-                     const FigureSpace& space) {
-    constexpr double kSmallestShare = 0.2;
-    Sketch sketch;
-    for (double share = 1; share > kSmallestShare; share *= 0.92) {
-        const double wide = share * space.wide;
-        sketch = trussWith(notation, members, {wide, share * space.high, wide, 0});
-        if (fits(sketch, space)) {
-            break;
-        }
-    }
-    return sketch;
-}
-
-namespace {
 
 // With the longest arrows that fit, or those that miss by least.
 Sketch jointSketchIn(const Notation& notation, const FreeBody& body,

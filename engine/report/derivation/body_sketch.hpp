@@ -37,9 +37,5 @@ struct MemberWords {
 // The whole truss with all forces on it from outside. Precondition: the working is complete.
 [[nodiscard]] Sketch trussSketch(const Notation&, const std::vector<MemberWords>&,
                                  SketchPaper = SketchPaper::Page);
-// The same as large as fits the space; with supports in place of its reactions, if the working does
-// not find them.
-[[nodiscard]] Sketch trussSketchIn(const Notation&, const std::vector<MemberWords>&,
-                                   const FigureSpace&);
 
 } // namespace gusset

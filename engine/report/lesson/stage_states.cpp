@@ -10,15 +10,19 @@ constexpr double kNameSize = 17; // px
 constexpr double kNameHigh = 26;
 constexpr double kBetween = 18;
 
-Sketch stateIn(const PhraseBook& book, const StateShown& state, const FigureSpace& space) {
+Sketch stateIn(const PhraseBook& book, const StateShown& state, const PartRoom& room,
+               bool withForces) {
     const Notation notation = notationOf({book, *state.truss}, *state.working);
-    const double above = state.name.empty() ? 0 : kNameHigh;
-    Sketch sketch = trussSketchIn(notation, state.members, {space.wide, space.high - above});
-    if (above > 0) {
-        moveSketch(sketch, {0, above});
-        sketch.height += above;
+    std::vector<MemberWords> members = state.members;
+    for (MemberWords& member : members) {
+        member.words = withForces ? std::move(member.words) : RichLine{};
+    }
+    Sketch sketch = trussSketch(notation, members, room);
+    if (!state.name.empty()) {
+        moveSketch(sketch, {0, kNameHigh});
+        sketch.height += kNameHigh;
         sketch.words.push_back({.words = state.name,
-                                .at = {sketch.width / 2, above / 2},
+                                .at = {sketch.width / 2, kNameHigh / 2},
                                 .ink = SketchInk::Muted,
                                 .size = kNameSize});
     }
@@ -36,21 +40,39 @@ Sketch below(Sketch upper, Sketch lower) {
     return upper;
 }
 
-} // namespace
-
-Sketch statesSketch(const PhraseBook& book, const std::vector<StateShown>& states,
-                    const FigureSpace& space, bool upright) {
-    const auto count = static_cast<double>(states.size());
-    const double gaps = kBetween * (count - 1);
-    const FigureSpace each = upright ? FigureSpace{space.wide, (space.high - gaps) / count}
-                                     : FigureSpace{(space.wide - gaps) / count, space.high};
-    Sketch all = stateIn(book, states.front(), each);
+// All at the same size.
+Sketch statesIn(const PhraseBook& book, const std::vector<StateShown>& states, const PartRoom& room,
+                bool upright, bool withForces) {
+    Sketch all = stateIn(book, states.front(), room, withForces);
     for (std::size_t i = 1; i < states.size(); ++i) {
-        Sketch next = stateIn(book, states[i], each);
+        Sketch next = stateIn(book, states[i], room, withForces);
         all = upright ? below(std::move(all), std::move(next))
                       : sideBySide(std::move(all), next, kBetween);
     }
     return all;
+}
+
+} // namespace
+
+Sketch statesSketch(const PhraseBook& book, const std::vector<StateShown>& states,
+                    const FigureSpace& space, bool upright) {
+    constexpr double kWorthForces = 0.5; // of the room, so that forces stand beside the members
+    constexpr double kSmallestShare = 0.15;
+    const auto count = static_cast<double>(states.size());
+    const double wide = upright ? space.wide : space.wide / count;
+    const double high = upright ? space.high / count : space.high;
+    Sketch sketch;
+    for (const bool withForces : {true, false}) {
+        const double least = withForces ? kWorthForces : kSmallestShare;
+        for (double share = 1; share > least; share *= 0.92) {
+            const PartRoom room{share * wide, share * high, share * wide, 0};
+            sketch = statesIn(book, states, room, upright, withForces);
+            if (sketch.width <= space.wide && sketch.height <= space.high) {
+                return sketch;
+            }
+        }
+    }
+    return sketch;
 }
 
 } // namespace gusset

@@ -5,7 +5,8 @@
 
 namespace gusset {
 
-// Precondition: there is at least one. Upright, one is below the other.
+// All at one size, and without the forces beside their members where these would make them much
+// smaller. Precondition: there is at least one. Upright, one is below the other.
 [[nodiscard]] Sketch statesSketch(const PhraseBook&, const std::vector<StateShown>&,
                                   const FigureSpace&, bool upright);
 

@@ -148,6 +148,7 @@ struct DrawnTruss {
     Sketch sketch;
     OnStage board{};
     PartRoom room{};
+    std::size_t leaders = 0; // to words that have no room beside what they name
 };
 
 // What the drawing takes where it is drawn, before it is moved into its sketch.
@@ -180,7 +181,9 @@ public:
         drawSupports(draft);
         drawForces(draft);
         nameJoints(draft);
+        const std::size_t lines = draft.sketch.lines.size();
         (void)placeWords(draft);
+        const std::size_t leaders = draft.sketch.lines.size() - lines;
         if (frame) {
             constexpr double kMargin = 8; // that completed() puts round a drawing
             holdRoom(draft.sketch, frame->low + Vec2{kMargin, kMargin});
@@ -190,6 +193,7 @@ public:
         drawn.sketch = completed(draft);
         drawn.board = {draft.moved, scale};
         drawn.room = room;
+        drawn.leaders = leaders;
         return drawn;
     }
 
@@ -264,8 +268,9 @@ TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const
     const DrawnTruss few = largest(Values::Spoken);
     const DrawnTruss all = largest(Values::All);
     const Step* spoken = spokenAt(lesson, full);
-    const bool showsAll = !spoken || spoken->kind == StepKind::Summary ||
-                          all.board.scale >= kWorthAll * few.board.scale;
+    const bool isCrowded =
+        all.leaders > few.leaders || all.board.scale < kWorthAll * few.board.scale;
+    const bool showsAll = !spoken || spoken->kind == StepKind::Summary || !isCrowded;
     const Values values = showsAll ? Values::All : Values::Spoken;
     SketchBox frame = frameOf(showsAll ? all : few);
     const PartRoom room = showsAll ? all.room : few.room;
