@@ -170,7 +170,7 @@ struct LaidOut {
 LaidOut layoutFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
                   const LessonStep& step) {
     constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26};
-    const std::size_t first = showsOneJoint(lesson, step) && !isUpright(size) ? 0 : 2;
+    const std::size_t first = isUpright(size) ? 2 : showsOneJoint(lesson, step) ? 0 : 1;
     LaidOut layout;
     for (std::size_t i = first; i < kShares.size(); ++i) {
         layout.places = placesOn(size, step, kShares[i]);

@@ -26,11 +26,17 @@ struct RowPiece {
 
 bool isFraction(const RowPiece& piece) { return !piece.below.empty(); }
 
+// L, EA, x; or a number.
+RichLine partOfFraction(const std::string& text) {
+    const bool isName = (text[0] >= 'A' && text[0] <= 'Z') || (text[0] >= 'a' && text[0] <= 'z');
+    return {{text, isName ? RunStyle::Variable : RunStyle::Plain}};
+}
+
 RowPiece fractionOf(const std::string& text) {
     const std::size_t bar = text.find('/');
     RowPiece piece;
-    piece.above = {{text.substr(0, bar), RunStyle::Plain}};
-    piece.below = {{text.substr(bar + 1), RunStyle::Plain}};
+    piece.above = partOfFraction(text.substr(0, bar));
+    piece.below = partOfFraction(text.substr(bar + 1));
     return piece;
 }
 

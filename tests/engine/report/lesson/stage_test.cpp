@@ -210,7 +210,7 @@ std::string wordsOf(const Sketch& sketch) {
     return words;
 }
 
-std::size_t stepNamed(const LessonShown& lesson, const std::string& subject) {
+std::size_t indexOfStep(const LessonShown& lesson, const std::string& subject) {
     const auto found =
         std::find_if(lesson.steps.begin(), lesson.steps.end(),
                      [&](const LessonStep& step) { return step.subject == subject; });
@@ -232,7 +232,7 @@ TEST_CASE("what is asked, what is known and what is not are told apart without c
     Truss truss = gable();
     truss.joints[2].at.x = 3; // no symmetry
     const LessonShown lesson = lessonOn(truss, {});
-    const std::size_t step = stepNamed(lesson, "joint A");
+    const std::size_t step = indexOfStep(lesson, "joint A");
     const StageSize size{1366, 768};
     const auto marks = [&](bool hides) {
         const Sketch stage = stageOf(englishPhrases(), lesson, {step, 0, hides}, size).sketch;
@@ -256,7 +256,7 @@ TEST_CASE("what is asked, what is known and what is not are told apart without c
 TEST_CASE("a fraction stands with one number over the other, between the words beside it") {
     const Truss truss = gable(); // slope 3 in 4: F_AC = −12/0.6
     const LessonShown lesson = lessonOn(truss, {});
-    const std::size_t step = stepNamed(lesson, "joint-sum A y");
+    const std::size_t step = indexOfStep(lesson, "joint-sum A y");
     const StagePlace place{step, lesson.steps[step].strokes.size() - 1};
     for (const StageSize& size : kSizes) {
         const Sketch stage = stageOf(englishPhrases(), lesson, place, size).sketch;
