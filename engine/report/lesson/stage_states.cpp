@@ -52,27 +52,38 @@ Sketch statesIn(const PhraseBook& book, const std::vector<StateShown>& states, c
     return all;
 }
 
-} // namespace
+struct FittedStates {
+    Sketch sketch;
+    double share = 0; // of the room that their trusses have
+};
 
-Sketch statesSketch(const PhraseBook& book, const std::vector<StateShown>& states,
-                    const FigureSpace& space, bool upright) {
-    constexpr double kWorthForces = 0.5; // of the room, so that forces stand beside the members
+FittedStates fittedStates(const PhraseBook& book, const std::vector<StateShown>& states,
+                          const FigureSpace& space, bool upright, bool withForces) {
     constexpr double kSmallestShare = 0.15;
     const auto count = static_cast<double>(states.size());
     const double wide = upright ? space.wide : space.wide / count;
     const double high = upright ? space.high / count : space.high;
-    Sketch sketch;
-    for (const bool withForces : {true, false}) {
-        const double least = withForces ? kWorthForces : kSmallestShare;
-        for (double share = 1; share > least; share *= 0.92) {
-            const PartRoom room{share * wide, share * high, share * wide, 0};
-            sketch = statesIn(book, states, room, upright, withForces);
-            if (sketch.width <= space.wide && sketch.height <= space.high) {
-                return sketch;
-            }
+    FittedStates fitted;
+    for (fitted.share = 1; fitted.share > kSmallestShare; fitted.share *= 0.92) {
+        const double share = fitted.share;
+        fitted.sketch = statesIn(book, states, {share * wide, share * high, share * wide, 0},
+                                 upright, withForces);
+        if (fitted.sketch.width <= space.wide && fitted.sketch.height <= space.high) {
+            break;
         }
     }
-    return sketch;
+    return fitted;
+}
+
+} // namespace
+
+Sketch statesSketch(const PhraseBook& book, const std::vector<StateShown>& states,
+                    const FigureSpace& space, bool upright) {
+    constexpr double kWorthForces = 0.6; // of the size without them
+    FittedStates with = fittedStates(book, states, space, upright, true);
+    FittedStates without = fittedStates(book, states, space, upright, false);
+    return with.share >= kWorthForces * without.share ? std::move(with.sketch)
+                                                      : std::move(without.sketch);
 }
 
 } // namespace gusset
