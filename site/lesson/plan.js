@@ -141,7 +141,7 @@ export function createPlan({ place, lectern, lesson, tell }) {
     function jointsTaken() {
         const { item } = here();
         const { of, order = [] } = lesson.plan().shows[item];
-        const taken = lesson.opened().lessons[item].joints;
+        const taken = lesson.opened().lessons[item].joints ?? [];
         return { item, joints: ['forces', 'member'].includes(of) ? taken : [], isOwn: order.length > 0 };
     }
     function showJoints() {
