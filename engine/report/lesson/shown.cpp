@@ -143,6 +143,11 @@ Outcome<LessonShown> lessonFor(const PhraseBook& book, const Truss& truss, const
         return lesson;
     }
     LessonShown made = std::move(lesson).value();
+    if (made.working.loads.size() != made.truss.joints.size()) { // of a cut that is refused
+        Working given = blankPaper(made.truss, loads);
+        made.working.structure = std::move(given.structure);
+        made.working.loads = std::move(given.loads);
+    }
     const auto isLeftOut = [&](const LessonStep& step) {
         return std::find(item.without.begin(), item.without.end(), step.subject) !=
                item.without.end();

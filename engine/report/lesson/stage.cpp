@@ -48,8 +48,13 @@ bool showsOneJoint(const LessonShown& lesson, const LessonStep& step) {
     return step.body && lesson.working.steps[*step.body].body.size() == 1;
 }
 
-// `share`: of the truss, beside its free body or above it.
-Places placesOn(const StageSize& size, const LessonStep& step, double share) {
+struct Division {
+    double upper = 0.56; // of what is under the title, for drawings
+    double share = 0;    // of the truss, beside its free body or above it; 0: the body stands alone
+};
+
+Places placesOn(const StageSize& size, const LessonStep& step, const Division& division) {
+    const double share = division.share;
     const double margin = 0.025 * std::min(size.width, size.height);
     const double top = margin + 2.2 * smallestLines(size);
     const double left = margin;
@@ -61,11 +66,11 @@ Places placesOn(const StageSize& size, const LessonStep& step, double share) {
                 {},
                 {{}, {right, bottom}}};
     }
-    const double middle = top + (step.bodyIsWhole ? 0.64 : 0.56) * (bottom - top);
+    const double middle = top + division.upper * (bottom - top);
     Places places;
     places.title = {{left, margin}, {right, top}};
     places.lines = {{left, middle + margin}, {right, bottom}};
-    if (!hasBody(step) || !showsTruss(step)) {
+    if (!hasBody(step) || !showsTruss(step) || share == 0) {
         places.truss = places.body = {{left, top}, {right, middle}};
     } else if (isUpright(size)) {
         const double between = top + share * (middle - top);
@@ -161,22 +166,52 @@ FigureSpace spaceIn(const SketchBox& place, double by) {
     return {wide(place) / by, high(place) / by};
 }
 
+bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
+    return heightOf(lines, wide(place), letters) <= high(place) &&
+           widestRow(lines, wide(place), letters) <= wide(place);
+}
+
 struct LaidOut {
     Places places;
     std::optional<Sketch> bodies{}; // as they are drawn in their place
+    bool hasTruss = true;           // if the step shows it at all
 };
 
-// As much for the truss as its free body leaves. A body gives the same place in all its steps.
+constexpr double kSmallestLetters = 1.1; // of lines, over the smallest that a room can read
+
+// Without a free body: less for the drawings, where the words need more room.
+LaidOut layoutOfWords(const PhraseBook& book, const StageSize& size, const LessonStep& step,
+                      const LessonShown& lesson) {
+    LaidOut layout;
+    for (const double upper : {0.56, 0.46, 0.36, 0.26}) {
+        layout.places = placesOn(size, step, {upper, 0});
+        if (step.step ||
+            fitIn(layout.places.lines, step.lines, kSmallestLetters * smallestLines(size))) {
+            break;
+        }
+    }
+    layout.bodies = bodiesIn(book, lesson, step, spaceIn(layout.places.body, labelScale(size)),
+                             isUpright(size));
+    return layout;
+}
+
+// As much for the truss as its free body leaves, and nothing if it leaves none. A body gives the
+// same place in all its steps.
 LaidOut layoutFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
                   const LessonStep& step) {
-    constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26};
+    if (!step.body) {
+        return layoutOfWords(book, size, step, lesson);
+    }
+    constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26, 0.0};
     const std::size_t first = isUpright(size) ? 2 : showsOneJoint(lesson, step) ? 0 : 1;
     LaidOut layout;
     for (std::size_t i = first; i < kShares.size(); ++i) {
-        layout.places = placesOn(size, step, kShares[i]);
+        layout.hasTruss = kShares[i] > 0;
+        const double upper = step.bodyIsWhole || !layout.hasTruss ? 0.64 : 0.56;
+        layout.places = placesOn(size, step, {upper, kShares[i]});
         const FigureSpace space = spaceIn(layout.places.body, labelScale(size));
         layout.bodies = bodiesIn(book, lesson, step, space, isUpright(size));
-        const bool shares = step.body && showsTruss(step) && layout.bodies;
+        const bool shares = showsTruss(step) && layout.bodies;
         if (!shares ||
             (layout.bodies->width <= space.wide && layout.bodies->height <= space.high)) {
             break;
@@ -192,11 +227,6 @@ OnStage addTruss(const PhraseBook& book, const LessonShown& lesson, const StageP
     const OnStage fitted = addFitted(stage, std::move(picture.sketch), place, by);
     return {scaled(picture.board.origin, fitted.scale, fitted.origin),
             fitted.scale * picture.board.scale};
-}
-
-bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
-    return heightOf(lines, wide(place), letters) <= high(place) &&
-           widestRow(lines, wide(place), letters) <= wide(place);
 }
 
 void addTitle(const RichLine& title, const StageSize& size, const SketchBox& place, Sketch& stage) {
@@ -215,8 +245,8 @@ void addTitle(const RichLine& title, const StageSize& size, const SketchBox& pla
 void addLines(const LessonStep& step, std::size_t shown, const StageSize& size,
               const SketchBox& place, Sketch& stage) {
     double letters = 2.2 * smallestLines(size);
-    while (letters > 1.1 * smallestLines(size) && !fitIn(place, step.lines, letters)) {
-        letters = std::max(0.94 * letters, 1.1 * smallestLines(size));
+    while (letters > kSmallestLetters * smallestLines(size) && !fitIn(place, step.lines, letters)) {
+        letters = std::max(0.94 * letters, kSmallestLetters * smallestLines(size));
     }
     std::vector<WorkingLine> lines(step.lines.begin(),
                                    step.lines.begin() + static_cast<std::ptrdiff_t>(shown));
@@ -300,7 +330,7 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
     if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, sketch)) {
         return stage;
     }
-    if (showsTruss(step)) {
+    if (showsTruss(step) && layout.hasTruss) {
         stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
     if (layout.bodies) {

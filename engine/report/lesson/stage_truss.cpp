@@ -242,6 +242,22 @@ std::vector<std::size_t> differentStrokes(const LessonStep& step) {
     return strokes;
 }
 
+bool fitsIn(const FigureSpace& space, const SketchBox& frame) {
+    return frame.high.x - frame.low.x <= space.wide && frame.high.y - frame.low.y <= space.high;
+}
+
+// Of all strokes of a step.
+SketchBox frameOfAll(const TrussDrawer& drawer, const LessonShown& lesson, const StagePlace& full,
+                     const PartRoom& room, Values values) {
+    SketchBox frame = frameOf(drawer.draw(full, room, values));
+    for (const std::size_t stroke : differentStrokes(lesson.steps[full.step])) {
+        StagePlace other = full;
+        other.stroke = stroke;
+        frame = boxAround(frame, frameOf(drawer.draw(other, room, values)));
+    }
+    return frame;
+}
+
 } // namespace
 
 void light(Sketch& sketch, const SketchLine& member) {
@@ -258,6 +274,8 @@ void light(Sketch& sketch, const SketchLine& member) {
 TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& place,
                         const FigureSpace& space) {
     constexpr double kWorthAll = 0.75; // of the size that the truss has with fewer values
+    constexpr int kMostTimes = 8;
+    constexpr double kSmaller = 0.95;
     const TrussDrawer drawer(book, lesson);
     StagePlace full = place;
     full.stroke = lesson.steps[place.step].strokes.size() - 1;
@@ -272,12 +290,11 @@ TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const
         all.leaders > few.leaders || all.board.scale < kWorthAll * few.board.scale;
     const bool showsAll = !spoken || spoken->kind == StepKind::Summary || !isCrowded;
     const Values values = showsAll ? Values::All : Values::Spoken;
-    SketchBox frame = frameOf(showsAll ? all : few);
-    const PartRoom room = showsAll ? all.room : few.room;
-    for (const std::size_t stroke : differentStrokes(lesson.steps[place.step])) {
-        StagePlace other = place;
-        other.stroke = stroke;
-        frame = boxAround(frame, frameOf(drawer.draw(other, room, values)));
+    PartRoom room = showsAll ? all.room : few.room;
+    SketchBox frame = frameOfAll(drawer, lesson, full, room, values);
+    for (int smaller = 0; smaller < kMostTimes && !fitsIn(space, frame); ++smaller) {
+        room = {kSmaller * room.wide, kSmaller * room.high, kSmaller * room.widest, 0};
+        frame = frameOfAll(drawer, lesson, full, room, values);
     }
     DrawnTruss drawn = drawer.draw(place, room, values, frame);
     drawn.sketch.says = sayPlain(book, phrase::kFigureGiven);

