@@ -59,25 +59,34 @@ std::optional<Place> placeUnder(const JsonValue& request, const Opened& opened) 
 // The step of a lesson that finds a symbol, before the summary.
 std::optional<std::size_t> findingStep(const LessonShown& lesson, const Symbol& symbol) {
     for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
-        if (!lesson.steps[i].step) {
-            continue;
-        }
-        const std::vector<Found>& found = lesson.working.steps[*lesson.steps[i].step].found;
-        if (std::any_of(found.begin(), found.end(),
-                        [&](const Found& each) { return each.symbol == symbol; })) {
-            return i;
+        for (const std::size_t part : workingStepsOf(lesson.steps[i])) {
+            const std::vector<Found>& found = lesson.working.steps[part].found;
+            if (std::any_of(found.begin(), found.end(),
+                            [&](const Found& each) { return each.symbol == symbol; })) {
+                return i;
+            }
         }
     }
     return std::nullopt;
 }
 
 // What the step takes from earlier ones, so that a reader can ask why.
-void writeUses(JsonText& out, const PhraseBook& book, const LessonShown& lesson, const Step& step) {
+void writeUses(JsonText& out, const PhraseBook& book, const LessonShown& lesson,
+               const LessonStep& step) {
     const Notation notation = notationOf({book, lesson.truss}, lesson.working);
+    std::vector<Symbol> used;
+    for (const std::size_t part : workingStepsOf(step)) {
+        for (const Symbol& symbol : lesson.working.steps[part].uses) {
+            if (std::find(used.begin(), used.end(), symbol) == used.end()) {
+                used.push_back(symbol);
+            }
+        }
+    }
     out.key("uses");
     out.beginArray();
-    for (const Symbol& symbol : step.uses) {
-        if (const auto found = findingStep(lesson, symbol)) {
+    for (const Symbol& symbol : used) {
+        const auto found = findingStep(lesson, symbol);
+        if (found && &lesson.steps[*found] != &step) {
             out.beginObject();
             out.text("says", plainText(symbolRuns(notation, symbol)));
             out.whole("step", static_cast<long>(*found));
@@ -99,6 +108,17 @@ void writeFindings(JsonText& out, const LessonShown& lesson) {
     out.endArray();
 }
 
+// In the order in which the working takes them.
+std::vector<std::string> jointsTaken(const LessonShown& lesson) {
+    std::vector<std::string> joints;
+    for (const Step& step : lesson.working.steps) {
+        if (step.kind == StepKind::JointIntro) {
+            joints.push_back(lesson.truss.joints[step.joint.at()].label);
+        }
+    }
+    return joints;
+}
+
 void writeStep(JsonText& out, const PhraseBook& book, const LessonShown& lesson,
                const LessonStep& step) {
     out.text("subject", step.subject);
@@ -106,9 +126,17 @@ void writeStep(JsonText& out, const PhraseBook& book, const LessonShown& lesson,
     if (step.moves) {
         out.yes("moves");
     }
-    if (step.step) {
-        writeUses(out, book, lesson, lesson.working.steps[*step.step]);
+    if (step.strokes.back().traced) {
+        out.yes("traces");
     }
+    if (!step.joined.empty()) {
+        out.objects("joined", step.joined, [&](const JoinedPart& part) {
+            out.text("subject", part.subject);
+            out.text("title", plainText(part.title));
+            out.whole("stroke", static_cast<long>(part.stroke));
+        });
+    }
+    writeUses(out, book, lesson, step);
     std::vector<std::string> spoken;
     for (const Stroke& stroke : step.strokes) {
         spoken.push_back(stroke.spoken);
@@ -127,6 +155,7 @@ std::string writeOpened(const PhraseBook& book, const Opened& opened) {
         out.objects("steps", lesson.steps,
                     [&](const LessonStep& step) { writeStep(out, book, lesson, step); });
         writeFindings(out, lesson);
+        out.texts("joints", jointsTaken(lesson));
     });
     std::vector<std::string> joints;
     for (const Joint& joint : opened.truss.joints) {
@@ -194,7 +223,8 @@ std::string Lectern::State::stage(const JsonValue& request) const {
     const StagePicture made =
         stageOf(book, opened->lessons[place->item],
                 {place->step, place->stroke, isYes(request, "hides") || opened->plan.hidesValues,
-                 numberUnder(request, "phase", 0.25)},
+                 numberUnder(request, "phase", 0.25),
+                 std::clamp(numberUnder(request, "along", 1), 0.0, 1.0)},
                 {side("width"), side("height")});
     JsonText out(Layout::Compact);
     out.beginObject();
@@ -228,6 +258,9 @@ std::string Lectern::State::plan(const JsonValue& request) const {
         return refusalOf(book, read.issues());
     }
     truss.lesson = lessonText(truss, read.value());
+    if (const Outcome<Opened> kept = openLesson(book, truss, opened->loads); !kept) {
+        return refusalOf(book, kept.issues());
+    }
     const Outcome<std::string> link = openableLink(truss, opened->loads);
     if (!link) {
         return refusalOf(book, link.issues());

@@ -5,7 +5,8 @@
 //
 // - open { model }: the title, the plan, and each derivation of it: its steps with their subjects
 //   and what is said with each stroke
-// - stage { item, step, stroke, width, height, phase, hides }: a drawing as large as the screen
+// - stage { item, step, stroke, width, height, phase, along, hides }: a drawing as large as the
+// screen
 // - plan { plan }: the model with this plan, as text and as a link
 // - move { joint, x, y }: the model with a joint elsewhere (length units), as text
 // - answer { item, member, typed }: whether this is the force of a member, as typed

@@ -1,6 +1,7 @@
 // A lesson on its stage: one stroke at a time, by key, clicker, thumb or the speaker's window.
 import { createBoard } from './board.js';
 import { createMore } from './more.js';
+import { createMotion } from './motion.js';
 import { createPause } from './pause.js';
 import { createPen } from './pen.js';
 import { placesOf, samePlace } from './places.js';
@@ -43,29 +44,18 @@ function createLesson(lectern, opened) {
         return before ?? { item, step: index, stroke: 0 };
     }
 
-    function draw(phase = 0.25) {
+    function draw({ phase = 0.25, along = 1 } = {}) {
         const { clientWidth: width, clientHeight: height } = at('picture');
         if (width === 0) {
             return;
         }
         const { item, step: index, stroke } = picturePlace();
-        const reply = lectern({ do: 'stage', item, step: index, stroke, width, height, phase, hides });
+        const reply = lectern({ do: 'stage', item, step: index, stroke, width, height, phase, along, hides });
         at('picture').innerHTML = reply.svg; // made by the program, everything escaped
         board.follow(reply.board, opened);
     }
 
-    // A truss that moves does so until the lesson goes on.
-    let turning = 0;
-    function turn(start, time) {
-        draw(((time - start) / 4000) % 1);
-        turning = requestAnimationFrame((next) => turn(start, next));
-    }
-    function animate() {
-        cancelAnimationFrame(turning);
-        if (step().moves && !place().pause && !matchMedia('(prefers-reduced-motion: reduce)').matches) {
-            turning = requestAnimationFrame((time) => turn(time, time));
-        }
-    }
+    const motion = createMotion(draw);
 
     function showWhys() {
         const uses = place().pause ? [] : step().uses ?? [];
@@ -84,14 +74,14 @@ function createLesson(lectern, opened) {
         at('return').hidden = came.length === 0;
     }
 
-    function show() {
+    function show(by = 0) {
         const { pause: pausing, spoken } = place();
         draw();
-        animate();
+        motion.show(pausing ? {} : step(), { came: by, stroke: place().stroke });
         pen.show(keyOf(place()));
         pause.show(pausing ?? null);
         showWhys();
-        at('where').textContent = `${now + 1} of ${places.length}: ${step().title}`;
+        at('where').textContent = `${now + 1} of ${places.length}: ${place().title}`;
         at('back').disabled = now === 0;
         at('next').disabled = now === places.length - 1;
         const words = pausing ? pausing.says ?? '' : spoken;
@@ -106,16 +96,17 @@ function createLesson(lectern, opened) {
             now,
             of: places.length,
             place: { item: place().item, step: place().step, stroke: place().stroke },
-            title: step().title,
-            subject: step().subject,
+            title: place().title,
+            subject: place().subject || step().subject,
             spoken: place().spoken ?? place().pause?.says ?? '',
-            next: next ? { title: lessons[next.item].steps[next.step].title, spoken: next.spoken ?? next.pause?.says ?? '' } : null,
+            next: next ? { title: next.title, spoken: next.spoken ?? next.pause?.says ?? '' } : null,
         };
     }
 
     function goTo(index) {
+        const before = now;
         now = Math.max(0, Math.min(places.length - 1, index));
-        show();
+        show(now - before);
     }
     function go(by) {
         if (by > 0 && place().pause && !pause.isDone()) {
@@ -157,14 +148,14 @@ function createLesson(lectern, opened) {
         say('');
         const before = { ...place(), index: now };
         const count = places.length;
-        const { title } = step();
+        const { title } = place();
         Object.assign(opened, made);
         ({ lessons, model } = opened);
         places = placesOf(opened);
         came = [];
         goTo(samePlace(places, before, count));
         if (place().subject !== before.subject) {
-            say(`“${title}” is no step of this working; it goes on with “${step().title}”.`);
+            say(`“${title}” is no step of this working; it goes on with “${place().title}”.`);
         }
         fillContents();
         return true;
@@ -172,12 +163,12 @@ function createLesson(lectern, opened) {
 
     function fillContents() {
         const entries = places.map((each, index) => ({ ...each, index }))
-            .filter(({ stroke, pause: pausing }) => pausing || stroke === 0);
-        at('contents').replaceChildren(...entries.map(({ item, step: index, pause: pausing, index: to }) => {
+            .filter(({ begins, pause: pausing }) => pausing || begins);
+        at('contents').replaceChildren(...entries.map(({ title, pause: pausing, index: to }) => {
             const entry = document.createElement('li');
             const button = document.createElement('button');
             button.type = 'button';
-            button.textContent = pausing ? `— ${pausing.says || 'A question'}` : lessons[item].steps[index].title;
+            button.textContent = pausing ? `— ${pausing.says || 'A question'}` : title;
             button.addEventListener('click', () => {
                 at('contents').hidden = true;
                 at('contents-open').setAttribute('aria-expanded', 'false');
@@ -193,6 +184,7 @@ function createLesson(lectern, opened) {
         goTo,
         state,
         draw,
+        motion,
         pen,
         voice,
         change,
@@ -258,6 +250,7 @@ function listen(lesson) {
         a: () => chooseTool('arrow'),
         e: () => chooseTool('eraser'),
         u: () => lesson.pen.undo(),
+        m: () => lesson.motion.turn(),
         o: () => { at('halo').hidden = !at('halo').hidden; },
         f: () => fullScreen(),
     };

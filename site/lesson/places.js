@@ -10,12 +10,20 @@ export function placesOf(opened) {
     opened.lessons.forEach((lesson, item) => {
         lesson.steps.forEach((step, index) => {
             pausesOf(lesson, opened.plan, item, step.subject)
-                .forEach((pause) => places.push({ item, step: index, subject: step.subject, pause }));
-            step.strokes.forEach((spoken, stroke) =>
-                places.push({ item, step: index, stroke, subject: step.subject, spoken }));
+                .forEach((pause) => places.push({ item, step: index, subject: step.subject, title: step.title, pause }));
+            let { subject, title } = step;
+            step.strokes.forEach((spoken, stroke) => {
+                const part = (step.joined ?? []).find((each) => each.stroke === stroke); // of a step that goes on here
+                if (part) {
+                    ({ subject, title } = part);
+                    pausesOf(lesson, opened.plan, item, subject)
+                        .forEach((pause) => places.push({ item, step: index, stroke, subject, title, pause }));
+                }
+                places.push({ item, step: index, stroke, subject, title, spoken, begins: stroke === 0 || part !== undefined });
+            });
         });
         pausesOf(lesson, opened.plan, item, '').forEach((pause) =>
-            places.push({ item, step: lesson.steps.length - 1, subject: '', pause }));
+            places.push({ item, step: lesson.steps.length - 1, subject: '', title: lesson.steps.at(-1).title, pause }));
     });
     return places;
 }

@@ -25,7 +25,11 @@ const page = `
 <input type="text" id="add-what" size="14" spellcheck="false" aria-label="Which" placeholder="A-B">
 <button type="button" id="add">Add</button></p>
 <p class="row"><button type="button" id="leave-out">Leave this step out</button>
-<button type="button" id="all-steps">Show all steps again</button></p>
+<button type="button" id="join">Join this step to the one before</button>
+<button type="button" id="all-steps">Show all steps again, each alone</button></p>
+<div id="joints-in-order" hidden><h3>Joints in their order</h3>
+<ol id="joint-order"></ol>
+<p class="row"><button type="button" id="usual-order">In the usual order</button></p></div>
 <p><label for="remark">Before this step: say, or ask</label><textarea id="remark" rows="2"></textarea></p>
 <p class="row"><label for="ask-member">Ask the force in</label> <select id="ask-member"></select>
 <button type="button" id="put">Put it before this step</button></p>
@@ -99,12 +103,13 @@ export function createPlan({ place, lectern, lesson, tell }) {
                 button('×', 'Remove', (list) => list.splice(i, 1), shows.length === 1));
             return entry;
         }));
+        showJoints();
         at('ask-member').replaceChildren(new Option('nothing', ''),
             ...lesson.opened().members.map((ends) => new Option(ends.join(''), JSON.stringify(ends))));
     }
     const here = () => {
-        const { item, step } = lesson.state().place;
-        return { item, subject: lesson.opened().lessons[item].steps[step].subject };
+        const { place: { item }, subject } = lesson.state();
+        return { item, subject };
     };
     at('add').addEventListener('click', () => {
         const plan = copy();
@@ -119,7 +124,46 @@ export function createPlan({ place, lectern, lesson, tell }) {
     });
     at('all-steps').addEventListener('click', () => {
         const plan = copy();
-        plan.shows.forEach((item) => { delete item.without; });
+        plan.shows.forEach((item) => { delete item.without; delete item.joined; });
+        use(plan);
+    });
+    at('join').addEventListener('click', () => {
+        const { item, subject } = here();
+        if (lesson.opened().lessons[item].steps[0].subject === subject) {
+            tell('The first step has none before it.');
+            return;
+        }
+        const plan = copy();
+        plan.shows[item].joined = [...plan.shows[item].joined ?? [], subject];
+        use(plan);
+    });
+    // The joints as the derivation on the stage takes them.
+    function jointsTaken() {
+        const { item } = here();
+        const { of, order = [] } = lesson.plan().shows[item];
+        const taken = lesson.opened().lessons[item].joints ?? [];
+        return { item, joints: ['forces', 'member'].includes(of) ? taken : [], isOwn: order.length > 0 };
+    }
+    function showJoints() {
+        const { item, joints, isOwn } = jointsTaken();
+        at('joints-in-order').hidden = joints.length < 2;
+        at('usual-order').disabled = !isOwn;
+        at('joint-order').replaceChildren(...joints.map((joint, i) => {
+            const entry = document.createElement('li');
+            const earlier = Object.assign(document.createElement('button'), { type: 'button', textContent: '↑', disabled: i === 0 });
+            earlier.setAttribute('aria-label', `Earlier: joint ${joint}`);
+            earlier.addEventListener('click', () => {
+                const plan = copy();
+                plan.shows[item].order = [...joints.slice(0, i - 1), joint, joints[i - 1]];
+                use(plan);
+            });
+            entry.append(`joint ${joint} `, earlier);
+            return entry;
+        }));
+    }
+    at('usual-order').addEventListener('click', () => {
+        const plan = copy();
+        delete plan.shows[here().item].order;
         use(plan);
     });
     at('put').addEventListener('click', () => {
@@ -140,5 +184,6 @@ export function createPlan({ place, lectern, lesson, tell }) {
         saveFile('lesson.json', lesson.model(), 'application/json');
         tell('Saved as lesson.json.');
     });
+    at('more-open').addEventListener('click', show); // it may be another derivation's turn by now
     show();
 }

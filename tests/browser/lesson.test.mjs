@@ -245,6 +245,178 @@ test('a truss that moves does so on the stage; other trusses and themes', async 
     await dark.context.close();
 });
 
+const footbridgeLine = { ...bridge, loads: [], lesson: { shows: [
+    { of: 'influence', path: ['A', 'B', 'D', 'F', 'H'], member: ['C', 'D'] }] } };
+const missingDiagonal = JSON.parse(readFileSync(path.join(root, 'site/examples/missing_diagonal.json'), 'utf8'));
+
+test('a truss that moves is stopped and set going again, by button and key; it stands still for who asked for that', async () => {
+    const { page, context } = await arrive(sizes.desktop, missingDiagonal);
+    await page.keyboard.press('End');
+    const stop = page.getByRole('button', { name: 'Stop it' });
+    await stop.waitFor();
+    const picture = () => page.locator('#picture').innerHTML();
+    await stop.click();
+    await page.getByRole('button', { name: 'Let it move' }).waitFor();
+    const stopped = await picture();
+    await page.evaluate(() => new Promise((done) => { requestAnimationFrame(() => requestAnimationFrame(done)); }));
+    assert.equal(await picture(), stopped);
+    await page.keyboard.press('m');
+    await page.waitForFunction((old) => document.getElementById('picture').innerHTML !== old, stopped);
+    await page.keyboard.press('m');
+    await page.getByRole('button', { name: 'Let it move' }).waitFor();
+    await page.keyboard.press('ArrowLeft');
+    await page.locator('#motion').waitFor({ state: 'hidden' });
+    await context.close();
+    const still = await arrive(sizes.desktop, missingDiagonal, { reducedMotion: 'reduce' });
+    await still.page.keyboard.press('End');
+    await still.page.getByRole('button', { name: 'Let it move' }).waitFor();
+    await still.context.close();
+});
+
+test('between two strokes the load rolls to the next joint while the line is traced', async () => {
+    // Goes to the second stroke of the line; returns its picture when it is done, and how many there were on the way.
+    async function traced(options, done) {
+        const { page, context } = await arrive(sizes.desktop, footbridgeLine, options);
+        await page.locator('#contents-open').click();
+        await page.locator('#contents button', { hasText: 'as the load moves' }).click();
+        await page.locator('#where', { hasText: 'as the load moves' }).waitFor();
+        await page.evaluate(() => {
+            window.pictures = new Set();
+            new MutationObserver(() => window.pictures.add(document.getElementById('picture').innerHTML))
+                .observe(document.getElementById('picture'), { childList: true });
+        });
+        await page.keyboard.press('ArrowRight');
+        if (done) {
+            await page.waitForFunction((last) => document.getElementById('picture').innerHTML === last, done);
+        }
+        const seen = { last: await page.locator('#picture').innerHTML(), pictures: await page.evaluate(() => window.pictures.size) };
+        await screenshot(page, `lesson-line-${options.reducedMotion ?? 'rolling'}`);
+        await context.close();
+        return seen;
+    }
+    const still = await traced({ reducedMotion: 'reduce' });
+    assert.equal(still.pictures, 1);
+    const rolling = await traced({}, still.last);
+    assert.ok(rolling.pictures > 2, `${rolling.pictures} pictures`);
+});
+
+test('joints are taken in another order, and one that can’t be solved yet is refused with the reason', async () => {
+    // With one load there is no symmetry: A, B, C, E, D, F, G are taken, all of them.
+    const { page, context } = await arrive(sizes.desktop, { ...bridge, loads: bridge.loads.slice(0, 1) });
+    await page.locator('#more-open').click();
+    const order = () => page.locator('#joint-order li').allTextContents();
+    const before = (await order()).map((text) => text.split(' ')[1]);
+    // C before B: its post and its diagonal and its chord are unknown.
+    await page.getByRole('button', { name: 'Earlier: joint C' }).click();
+    await page.locator('#more-says', { hasText: 'Joint C can’t be taken yet' }).waitFor();
+    assert.deepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    // D before E: the post carries nothing, and two are unknown.
+    await page.getByRole('button', { name: 'Earlier: joint D' }).click();
+    await page.locator('#usual-order:not([disabled])').waitFor();
+    assert.notDeepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    await page.getByRole('button', { name: 'In the usual order' }).click();
+    await page.locator('#usual-order[disabled]').waitFor();
+    assert.deepEqual((await order()).map((text) => text.split(' ')[1]), before);
+    await context.close();
+});
+
+test('a step is joined to the one before, and its remark stays before it', async () => {
+    const model = { ...bridge, lesson: { shows: [{ of: 'forces', joined: ['joint-sum A y'],
+        pauses: [{ before: 'joint-sum A y', says: 'Which sum first?' }] }] } };
+    const { page, context } = await arrive(sizes.desktop, model);
+    await page.locator('#contents-open').click();
+    await page.locator('#contents button', { hasText: 'Which sum first?' }).click();
+    await page.locator('#pause-says', { hasText: 'Which sum first?' }).waitFor();
+    await page.keyboard.press('ArrowRight');
+    await page.locator('#where', { hasText: 'Joint A, ΣF_y' }).waitFor();
+    await screenshot(page, 'lesson-joined');
+    await context.close();
+});
+
+const themes = { light: { colorScheme: 'light' }, dark: { colorScheme: 'dark' }, forced: { forcedColors: 'active' } };
+const kinds = {
+    forces: bridge,
+    section: { ...bridge, lesson: { shows: [{ of: 'section', members: [['C', 'E'], ['C', 'D'], ['B', 'D']] }] } },
+    displacement: { ...bridge, lesson: { shows: [{ of: 'displacement', joint: 'D', axis: 'y' }] } },
+    polygon: { ...bridge, lesson: { shows: ['polygon'] } },
+    line: footbridgeLine,
+    method: JSON.parse(readFileSync(path.join(root, 'site/examples/braced_tower.json'), 'utf8')),
+    mechanism: missingDiagonal,
+};
+
+// Goes through the whole lesson. As painted: letters too small for the last row, words outside the stage, words on words.
+async function faultsPainted(page) {
+    return page.evaluate(() => {
+        const faults = [];
+        const inner = ({ left, right, top, bottom }) =>
+            ({ left: left + 1, right: right - 1, top: top + (bottom - top) / 4, bottom: bottom - (bottom - top) / 4 });
+        const meet = (a, b) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+        function look() {
+            const svg = document.querySelector('#picture svg');
+            const stage = svg.getBoundingClientRect();
+            const least = stage.width > stage.height ? stage.height / 60 : 6; // px; on an upright phone, at arm's length
+            const words = [...svg.querySelectorAll('text')].filter(({ textContent }) => textContent.trim() !== '');
+            const tell = (fault) => faults.push(`${document.getElementById('where').textContent}: ${fault}`);
+            words.flatMap((text) => [...text.querySelectorAll('tspan')])
+                .filter((span) => span.textContent.trim() !== '' && parseFloat(getComputedStyle(span).fontSize) < least - 0.01)
+                .forEach((span) => tell(`${span.textContent} is small`));
+            const boxes = words.map((text) => ({ says: text.textContent, box: text.getBoundingClientRect() }));
+            boxes.filter(({ box }) => box.left < stage.left - 1 || box.right > stage.right + 1 || box.bottom > stage.bottom + 1)
+                .forEach(({ says }) => tell(`${says} is cut`));
+            boxes.forEach((one, i) => boxes.slice(i + 1).filter((other) => meet(inner(one.box), inner(other.box)))
+                .forEach((other) => tell(`${one.says} lies on ${other.says}`)));
+        }
+        let pictures = 1;
+        look();
+        while (!document.getElementById('next').disabled) {
+            document.getElementById('next').click();
+            look();
+            pictures += 1;
+        }
+        return { faults, pictures };
+    });
+}
+
+for (const [theme, options] of Object.entries(themes)) {
+    test(`every kind of derivation can be read on every screen: ${theme}`, async () => {
+        let seen = 0;
+        for (const [kind, model] of Object.entries(kinds)) {
+            for (const [name, size] of Object.entries({ desktop: sizes.desktop, projector, tablet: sizes.tablet, phone: sizes.phone })) {
+                const { page, context } = await arrive(size, model, { reducedMotion: 'reduce', ...options });
+                const { faults, pictures } = await faultsPainted(page);
+                assert.deepEqual(faults, [], `${kind}, ${name}`);
+                seen += pictures;
+                await page.keyboard.press('ArrowLeft');
+                await screenshot(page, `stage-${kind}-${name}-${theme}`);
+                await context.close();
+            }
+        }
+        assert.ok(seen > 600, `${seen} pictures`);
+    });
+}
+
+test('every number that has a source says why, and leads there and back', async () => {
+    const { page, context } = await arrive(sizes.desktop);
+    const count = await countOf(page);
+    let asked = 0;
+    for (let i = 1; i <= count; i += 1) {
+        const here = await where(page);
+        const whys = await page.locator('#why').isVisible() ? await page.locator('#whys button').count() : 0;
+        for (let k = 0; k < whys; k += 1) {
+            await page.locator('#why').click();
+            await page.locator('#whys button').nth(k).click();
+            assert.notEqual(await where(page), here);
+            await page.getByRole('button', { name: 'Back to where you were' }).click();
+            assert.equal(await where(page), here);
+            asked += 1;
+        }
+        await page.locator('#picture').focus();
+        await page.keyboard.press('ArrowRight');
+    }
+    assert.ok(asked > 20, `${asked} numbers`);
+    await context.close();
+});
+
 test('a damaged link is said, and a broken plan too', async () => {
     for (const [fragment, words] of [['#m=1.abc', 'link'], [linkOf({ ...bridge, lesson: { shows: ['waltz'] } }), 'waltz']]) {
         const { page, context } = await arrive(sizes.desktop, fragment);

@@ -41,6 +41,8 @@ struct LessonPause {
 struct LessonItem {
     Shown shown{};
     std::vector<std::string> without{}; // subjects of steps that are left out
+    std::vector<std::string> joined{};  // of those that go on with the step before them
+    std::vector<JointId> order{};       // of joints: taken before all others (ShowAll, ShowMember)
     std::vector<LessonPause> pauses{};
 };
 

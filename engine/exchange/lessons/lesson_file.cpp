@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <array>
+#include <variant>
 
 namespace gusset {
 
@@ -47,12 +48,27 @@ private:
         for (const JsonValue& subject : object.list("without")) {
             item.without.push_back(subject.text);
         }
+        for (const JsonValue& subject : object.list("joined")) {
+            item.joined.push_back(subject.text);
+        }
+        readOrder(object, item);
         const std::vector<JsonValue>& pauses = object.list("pauses");
         for (std::size_t i = 0; i < pauses.size() && !issues_.isFull(); ++i) {
             item.pauses.push_back(
                 readPause(pauses[i], object.placeOf("pauses") + "[" + std::to_string(i) + "]"));
         }
         return item;
+    }
+
+    void readOrder(ObjectReader& object, LessonItem& item) {
+        for (const JsonValue& joint : object.list("order")) {
+            item.order.push_back(things_.joint(joint.text, object.placeOf("order")));
+        }
+        const bool isByJoints = std::holds_alternative<ShowAll>(item.shown) ||
+                                std::holds_alternative<ShowMember>(item.shown);
+        if (!item.order.empty() && !isByJoints) {
+            issues_.error(IssueCode::OutOfRange, object.placeOf("order"), phrase::kOrderOfNoJoints);
+        }
     }
 
     Shown readShown(ObjectReader& object) {
@@ -136,6 +152,12 @@ public:
             if (!item.without.empty()) {
                 out_.texts("without", item.without);
             }
+            if (!item.joined.empty()) {
+                out_.texts("joined", item.joined);
+            }
+            if (!item.order.empty()) {
+                out_.texts("order", labelsOf(item.order));
+            }
             if (!item.pauses.empty()) {
                 out_.objects("pauses", item.pauses,
                              [&](const LessonPause& pause) { writePause(pause); });
@@ -165,11 +187,7 @@ private:
         out_.text("axis", kAxes[shown.horizontal ? 0 : 1]);
     }
     void writeShown(const ShowInfluence& shown) {
-        std::vector<std::string> path;
-        for (const JointId joint : shown.path) {
-            path.push_back(labelOf(joint));
-        }
-        out_.texts("path", path);
+        out_.texts("path", labelsOf(shown.path));
         writeMember("member", shown.effect.member);
     }
 
@@ -194,6 +212,13 @@ private:
         out_.text(labelOf(truss_.members[id.at()].a));
         out_.text(labelOf(truss_.members[id.at()].b));
         out_.endArray();
+    }
+    [[nodiscard]] std::vector<std::string> labelsOf(const std::vector<JointId>& joints) const {
+        std::vector<std::string> labels;
+        for (const JointId joint : joints) {
+            labels.push_back(labelOf(joint));
+        }
+        return labels;
     }
     [[nodiscard]] const std::string& labelOf(JointId joint) const {
         return truss_.joints[joint.at()].label;

@@ -54,8 +54,10 @@ struct Sheet {
     bool saidAway = false; // whether it has said that unknown forces are drawn away from the joint
     bool saidNegative = false; // and what a negative force means
     Mirror mirror{};
-    JointId last{};                 // the joint taken last
-    std::vector<JointId> lastCut{}; // the part considered, if the last step was a section
+    JointId last{};                // the joint taken last
+    std::vector<JointId> wanted{}; // joints to be taken before any other, the next one at the back
+    std::optional<OutOfTurn> outOfTurn{}; // the first of them that was not ready
+    std::vector<JointId> lastCut{};       // the part considered, if the last step was a section
     std::size_t reactionsFound = 0;
     std::vector<JointId> openPins{}; // held in both directions: see hand/stages/reactions
     std::size_t openReactions = 0;   // the number when the whole truss last gave none; 0 before

@@ -11,6 +11,7 @@
 #include "statics/solve/solution.hpp"
 
 #include <algorithm>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -241,5 +242,18 @@ struct Working {
 // The paper before the first step: structure, loads, and one step of geometry with every angle, by
 // the letters that workOut() gives them.
 [[nodiscard]] Working blankPaper(const Truss&, const LoadChoice&);
+
+// The same, but the method of joints takes these joints before any other, in this order; one whose
+// forces are all known when its turn comes is passed over.
+struct OutOfTurn { // more unknown forces than a joint gives, or two in one line
+    JointId joint{};
+    std::vector<Symbol> unknowns{};
+};
+struct OrderedWorking {
+    Working working{};
+    std::optional<OutOfTurn> refused{}; // the first joint that could not be taken in its turn
+};
+[[nodiscard]] OrderedWorking workOutInOrder(const Truss&, const LoadChoice&, const Solution&,
+                                            std::vector<JointId> order);
 
 } // namespace gusset

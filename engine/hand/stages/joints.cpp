@@ -144,12 +144,31 @@ JointId firstOf(const Sheet& sheet, const NearestJoints& ready, int kind) {
     return {};
 }
 
+// The next of the joints that are wanted first, if there is one and it is ready.
+JointId nextWanted(Sheet& sheet, const NearestJoints& ready) {
+    while (!sheet.wanted.empty()) {
+        const JointId joint = sheet.wanted.back();
+        sheet.wanted.pop_back();
+        if (ready.kindOf(joint) != NearestJoints::kNone) {
+            return joint;
+        }
+        const Body body = bodyOf(sheet, {joint});
+        if (!body.unknowns.empty() && !sheet.outOfTurn) {
+            sheet.outOfTurn = OutOfTurn{joint, symbolsOf(body.unknowns)};
+        }
+    }
+    return {};
+}
+
 std::optional<Body> chooseJoint(Sheet& sheet) {
     if (!sheet.ready) {
         sheet.ready = readyJointsOf(sheet);
     }
     bringUpToDate(sheet, *sheet.ready);
     const NearestJoints& ready = sheet.ready->joints;
+    if (const JointId wanted = nextWanted(sheet, ready); wanted.valid()) {
+        return bodyOf(sheet, {wanted});
+    }
     for (int kind = 0; kind < NearestJoints::kKinds; kind += 2) {
         if (ready.has(kind) || ready.has(kind + 1)) {
             const JointId joint =

@@ -209,6 +209,24 @@ Working WorkingTask::take() {
     return working;
 }
 
+void WorkingTask::takeFirst(std::vector<JointId> joints) {
+    std::reverse(joints.begin(), joints.end());
+    state_->sheet.wanted = std::move(joints);
+}
+
+std::optional<OutOfTurn> WorkingTask::outOfTurn() const { return state_->sheet.outOfTurn; }
+
+OrderedWorking workOutInOrder(const Truss& truss, const LoadChoice& choice,
+                              const Solution& solution, std::vector<JointId> order) {
+    WorkingTask task(truss, choice, solution);
+    task.takeFirst(std::move(order));
+    (void)runToEnd(task);
+    OrderedWorking made;
+    made.refused = task.outOfTurn();
+    made.working = task.take();
+    return made;
+}
+
 Working workOut(const Truss& truss, const LoadChoice& choice, const Solution& solution) {
     WorkingTask task(truss, choice, solution);
     return runToEnd(task).take();

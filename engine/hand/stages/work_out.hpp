@@ -23,6 +23,9 @@ public:
     [[nodiscard]] Progress progress() const; // members and reactions found, of all
     [[nodiscard]] Working take();            // once only. Precondition: advance() returned true
 
+    void takeFirst(std::vector<JointId>); // as in workOutInOrder. Precondition: not advanced yet
+    [[nodiscard]] std::optional<OutOfTurn> outOfTurn() const;
+
 private:
     struct State;
     std::unique_ptr<State> state_;

@@ -37,6 +37,8 @@ inline constexpr auto kAnswersOfLater =
     "written by a later version of Gusset: open them with that version"_phrase;
 inline constexpr auto kAnswersOfAnother =
     "these answers are for another exercise, or the exercise was changed since"_phrase;
+inline constexpr auto kOrderOfNoJoints =
+    "only \"forces\" and \"member\" take joints in an order: leave \"order\" out"_phrase;
 inline constexpr auto kNoSuchAnswer = "the exercise has nothing called \"{name}\" to answer"_phrase;
 inline constexpr auto kNoAnswersInLink =
     "there are no answers in this link: paste all of it"_phrase;

@@ -70,6 +70,10 @@ void nameJoints(Draft&);
 [[nodiscard]] bool place(Draft&, SketchRoom&, Waiting&);
 // All that wait. Whether there was room for all.
 [[nodiscard]] bool placeWords(Draft&);
+// The whole truss as in body_sketch.hpp, in a room; with supports in place of its reactions, if the
+// working does not find them.
+struct MemberWords;
+[[nodiscard]] Sketch trussSketch(const Notation&, const std::vector<MemberWords>&, const PartRoom&);
 // Called when all words are placed.
 [[nodiscard]] Sketch completed(Draft&);
 

@@ -152,16 +152,23 @@ Sketch spacesSketch(const Notation& notation, const ForcePolygon& polygon, Sketc
 }
 
 Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
-                   SketchPaper paper) {
-    const FreeBody body = wholeFreeBody(notation);
-    Draft draft{notation, body, kPartArm, roomIn(paper)};
+                   const PartRoom& room) {
+    const bool isFound = notation.working.complete;
+    const FreeBody body = isFound ? wholeFreeBody(notation) : loadedBody(notation);
+    Draft draft{notation, body, kPartArm, room};
     drawMembers(draft);
+    if (!isFound) {
+        drawSupports(draft);
+    }
     drawForces(draft);
     for (const MemberWords& member : members) {
         const Vec2 a = draft.places[member.a.at()];
         const Vec2 b = draft.places[member.b.at()];
         if (member.isCut) {
             draft.sketch.lines.push_back({a, b, SketchInk::Muted, 1.5, true});
+        }
+        if (member.words.empty()) {
+            continue;
         }
         const Vec2 along = b - a;
         const Vec2 across = (1 / length(along)) * Vec2{along.y, -along.x};
@@ -171,6 +178,11 @@ Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& mem
              3});
     }
     return finished(draft);
+}
+
+Sketch trussSketch(const Notation& notation, const std::vector<MemberWords>& members,
+                   SketchPaper paper) {
+    return trussSketch(notation, members, roomIn(paper));
 }
 
 namespace {

@@ -104,14 +104,6 @@ RichLine unitLine(const ForceMethodNotes& notes, std::size_t i) {
         {{"n", n}, {"x", x}, {"joint", jointOf(notes, i)}, {"direction", directionOf(notes, i)}});
 }
 
-// One state of the released truss: what is given, or a redundant of size 1.
-struct ReleasedState {
-    const ForceMethodNotes& notes;
-    const Truss& truss;
-    const Working& working;
-    Token forces;
-};
-
 // A force of the state beside each member; a cut one is dashed.
 template <class ForceOf, class TextOf>
 std::vector<MemberWords> besideMembers(const ForceMethodNotes& notes, ForceOf forceOf,
@@ -128,17 +120,32 @@ std::vector<MemberWords> besideMembers(const ForceMethodNotes& notes, ForceOf fo
     return members;
 }
 
+ReleasedState givenState(const ForceMethodNotes& notes) {
+    return {&notes.method.givenTruss, &notes.method.givenWorking, name(givenToken()),
+            besideMembers(
+                notes, [](const ForceMethodRow& row) { return row.given; },
+                [&](double force) {
+                    return formatNumber(force, drawingStyleOf(notes.notation.truss));
+                })};
+}
+
+ReleasedState unitState(const ForceMethodNotes& notes, std::size_t i) {
+    return {&notes.method.unitTrusses[i], &notes.method.unitWorkings[i], name(unitToken(i)),
+            besideMembers(
+                notes, [i](const ForceMethodRow& row) { return row.unit[i]; },
+                [&](double force) { return unitForce(force, notes.notation.numbers); })};
+}
+
 // Adds the truss with these forces, and how they were found.
-void addState(Passage& passage, const ReleasedState& state, SketchPaper paper,
-              const std::vector<MemberWords>& members) {
-    const PhraseBook& book = state.notes.notation.book;
-    if (state.truss.joints.size() <= kLargestBody) {
-        const Notation notation = notationOf({book, state.truss}, state.working);
-        passage.parts.push_back(trussSketch(notation, members, paper));
+void addState(Passage& passage, const PhraseBook& book, const ReleasedState& state,
+              SketchPaper paper) {
+    if (state.truss->joints.size() <= kLargestBody) {
+        const Notation notation = notationOf({book, *state.truss}, *state.working);
+        passage.parts.push_back(trussSketch(notation, state.members, paper));
     }
     if (paper == SketchPaper::Page) { // a column has no room for what is not read on the way
-        passage.folded.push_back({say(book, phrase::kHowFound, {{"forces", name(state.forces)}}),
-                                  workingPassages({book, state.truss}, state.working)});
+        passage.folded.push_back({say(book, phrase::kHowFound, {{"forces", state.forces}}),
+                                  workingPassages({book, *state.truss}, *state.working)});
     }
 }
 
@@ -150,20 +157,11 @@ Passage forcesPassage(const ForceMethodNotes& notes, SketchPaper paper) {
     addSentence(passage, say(notes.notation.book,
                              loaded ? phrase::kGivenForces : phrase::kGivenNothing, {{"n0", n0}}));
     if (loaded) {
-        addState(passage, {notes, method.givenTruss, method.givenWorking, givenToken()}, paper,
-                 besideMembers(
-                     notes, [](const ForceMethodRow& row) { return row.given; },
-                     [&](double force) {
-                         return formatNumber(force, drawingStyleOf(notes.notation.truss));
-                     }));
+        addState(passage, notes.notation.book, givenState(notes), paper);
     }
     for (std::size_t i = 0; i < method.releases.size(); ++i) {
         addSentence(passage, unitLine(notes, i));
-        addState(passage, {notes, method.unitTrusses[i], method.unitWorkings[i], unitToken(i)},
-                 paper,
-                 besideMembers(
-                     notes, [i](const ForceMethodRow& row) { return row.unit[i]; },
-                     [&](double force) { return unitForce(force, notes.notation.numbers); }));
+        addState(passage, notes.notation.book, unitState(notes, i), paper);
     }
     addSentence(passage, say(notes.notation.book, phrase::kFoundAsUsual));
     passage.parts.push_back(releasedForcesTable(notes));
@@ -336,6 +334,30 @@ RichLine releasedNames(const Writer& writer, const ForceMethod& method) {
     return releaseNames(writer, method, true);
 }
 
+namespace {
+
+Working wholeOf(const Writer& writer, const ForceMethod& method) {
+    Working whole; // for the names of reactions, and the count
+    whole.structure = structureOf(writer.truss);
+    whole.counting = method.counting;
+    return whole;
+}
+
+} // namespace
+
+std::vector<ReleasedState> releasedStates(const Writer& writer, const ForceMethod& method) {
+    const Working whole = wholeOf(writer, method);
+    const ForceMethodNotes notes{method, notationOf(writer, whole)};
+    std::vector<ReleasedState> states;
+    if (!method.givenTruss.loads.empty()) {
+        states.push_back(givenState(notes));
+    }
+    for (std::size_t i = 0; i < method.releases.size(); ++i) {
+        states.push_back(unitState(notes, i));
+    }
+    return states;
+}
+
 std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod& method,
                                          SketchPaper paper) {
     if (method.end != ForceMethodEnd::Complete) {
@@ -343,9 +365,7 @@ std::vector<Passage> forceMethodPassages(const Writer& writer, const ForceMethod
         addSentence(passage, forceMethodRefusal(writer, method));
         return {passage};
     }
-    Working whole; // for the names of reactions, and the count
-    whole.structure = structureOf(writer.truss);
-    whole.counting = method.counting;
+    const Working whole = wholeOf(writer, method);
     const ForceMethodNotes notes{method, notationOf(writer, whole)};
     return {countPassage(notes),         releasePassage(notes), forcesPassage(notes, paper),
             displacementsPassage(notes), fitPassage(notes),     superpositionPassage(notes)};

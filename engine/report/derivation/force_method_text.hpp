@@ -2,6 +2,7 @@
 // The force method in words, formulas and tables.
 
 #include "hand/virtual_work/force_method.hpp"
+#include "report/derivation/body_sketch.hpp"
 #include "report/derivation/passage.hpp"
 #include "report/text/writer.hpp"
 
@@ -14,6 +15,16 @@ namespace gusset {
 // loads must be those that the method was built from.
 [[nodiscard]] std::vector<Passage> forceMethodPassages(const Writer&, const ForceMethod&,
                                                        SketchPaper = SketchPaper::Page);
+
+// One state of the released truss: what is given, or a redundant of size 1.
+struct ReleasedState {
+    const Truss* truss = nullptr; // of the method
+    const Working* working = nullptr;
+    RichLine forces{}; // N_0, n_1, n_2
+    std::vector<MemberWords> members{};
+};
+// Without what is given, if that loads nothing. Precondition: the method is complete.
+[[nodiscard]] std::vector<ReleasedState> releasedStates(const Writer&, const ForceMethod&);
 
 // Why there is none. Precondition: it is not complete.
 [[nodiscard]] RichLine forceMethodRefusal(const Writer&, const ForceMethod&);

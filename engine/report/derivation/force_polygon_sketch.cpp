@@ -133,6 +133,14 @@ std::string scaleWords(const Writer& writer, double perCentimetre) {
                     {{"force", forceText(writer.truss, perCentimetre, style)}});
 }
 
+void holdAround(Sketch& sketch, const std::vector<Vec2>& points) {
+    const Vec2 letters{2.5 * kSize, 1.5 * kSize};
+    for (const Vec2 point : points) {
+        holdRoom(sketch, point - letters);
+        holdRoom(sketch, point + letters);
+    }
+}
+
 // A scale bar of two centimetres below everything else: it stays true when the drawing is enlarged.
 // Returns the shift of everything else.
 Vec2 addScale(Sketch& sketch, const std::string& scale) {
@@ -180,6 +188,9 @@ PolygonDrawing polygonDrawing(const Writer& writer, const ForcePolygon& polygon,
         drawLine(drawing.sketch, line, drawing.lines.back(), look.lit == i);
     }
     nameVertices(drawing.sketch, verticesOf(writer, polygon, drawing, points));
+    if (look.holdsRoom) {
+        holdAround(drawing.sketch, points);
+    }
     const std::string scale = scaleWords(writer, drawing.perCentimetre);
     Vec2 moved = addScale(drawing.sketch, scale);
     moved = moved + fitSketch(drawing.sketch, kPolygonMargin);

@@ -17,7 +17,8 @@ namespace gusset {
 struct PolygonLook {
     std::optional<std::size_t> drawn{}; // how many of its lines are drawn, in order; none: all
     std::optional<std::size_t> lit{};   // the highlighted line
-    double width = 420; // px for the polygon itself, drawn to the largest round scale that fits
+    bool holdsRoom = false; // of the lines that are not drawn yet, so that the others stay in place
+    double width = 420;     // px for the polygon itself, drawn to the largest round scale that fits
     double height = 400;
 };
 struct PolygonDrawing {

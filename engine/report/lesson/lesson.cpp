@@ -8,6 +8,7 @@
 
 #include <algorithm>
 #include <array>
+#include <iterator>
 #include <map>
 
 namespace gusset {
@@ -245,6 +246,25 @@ void showMoving(const Writer& writer, LessonShown& lesson) {
 
 } // namespace
 
+const RichLine& titleAt(const LessonStep& step, std::size_t stroke) {
+    const auto next = std::find_if(step.joined.begin(), step.joined.end(),
+                                   [&](const JoinedPart& part) { return part.stroke > stroke; });
+    return next == step.joined.begin() ? step.title : std::prev(next)->title;
+}
+
+std::vector<std::size_t> workingStepsOf(const LessonStep& step) {
+    std::vector<std::size_t> steps;
+    if (step.step) {
+        steps.push_back(*step.step);
+    }
+    for (const JoinedPart& part : step.joined) {
+        if (part.step) {
+            steps.push_back(*part.step);
+        }
+    }
+    return steps;
+}
+
 LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working,
                      std::vector<MemberId> asked) {
     LessonShown lesson{truss, std::move(working), std::move(asked)};
@@ -256,6 +276,9 @@ LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working
         writer.tell(notation, lesson.working.steps[i]);
         lesson.steps.push_back(writer.take());
         lesson.steps.back().step = i;
+        for (Stroke& stroke : lesson.steps.back().strokes) {
+            stroke.of = i;
+        }
         lesson.steps.back().subject = subjectOf(lesson.truss, lesson.working.steps[i]);
     }
     carryBodies(lesson.working, passages, lesson.steps);

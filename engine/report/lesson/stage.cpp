@@ -5,6 +5,7 @@
 #include "report/lesson/stage_lines.hpp"
 #include "report/lesson/stage_moving.hpp"
 #include "report/lesson/stage_polygon.hpp"
+#include "report/lesson/stage_states.hpp"
 #include "report/lesson/stage_truss.hpp"
 
 #include <algorithm>
@@ -34,17 +35,26 @@ struct Places {
 double wide(const SketchBox& box) { return box.high.x - box.low.x; }
 double high(const SketchBox& box) { return box.high.y - box.low.y; }
 
-bool hasBody(const LessonStep& step) { return step.body || !step.drawings.empty(); }
+// Drawings of a derivation's own, or the whole truss as a body, stand for the truss.
+bool hasOwnDrawing(const LessonStep& step) {
+    return !step.drawings.empty() || !step.states.empty() || step.unitLoad.valid();
+}
 
-// A derivation's own drawings, or the whole truss as a body, stand for it.
-bool showsTruss(const LessonStep& step) { return step.drawings.empty() && !step.bodyIsWhole; }
+bool hasBody(const LessonStep& step) { return step.body || hasOwnDrawing(step); }
+
+bool showsTruss(const LessonStep& step) { return !hasOwnDrawing(step) && !step.bodyIsWhole; }
 
 bool showsOneJoint(const LessonShown& lesson, const LessonStep& step) {
     return step.body && lesson.working.steps[*step.body].body.size() == 1;
 }
 
-// `share`: of the truss, beside its free body or above it.
-Places placesOn(const StageSize& size, const LessonStep& step, double share) {
+struct Division {
+    double upper = 0.56; // of what is under the title, for drawings
+    double share = 0;    // of the truss, beside its free body or above it; 0: the body stands alone
+};
+
+Places placesOn(const StageSize& size, const LessonStep& step, const Division& division) {
+    const double share = division.share;
     const double margin = 0.025 * std::min(size.width, size.height);
     const double top = margin + 2.2 * smallestLines(size);
     const double left = margin;
@@ -56,11 +66,11 @@ Places placesOn(const StageSize& size, const LessonStep& step, double share) {
                 {},
                 {{}, {right, bottom}}};
     }
-    const double middle = top + (step.bodyIsWhole ? 0.64 : 0.56) * (bottom - top);
+    const double middle = top + division.upper * (bottom - top);
     Places places;
     places.title = {{left, margin}, {right, top}};
     places.lines = {{left, middle + margin}, {right, bottom}};
-    if (!hasBody(step) || !showsTruss(step)) {
+    if (!hasBody(step) || !showsTruss(step) || share == 0) {
         places.truss = places.body = {{left, top}, {right, middle}};
     } else if (isUpright(size)) {
         const double between = top + share * (middle - top);
@@ -109,6 +119,7 @@ void addScaled(Sketch& sketch, Sketch part, double by, Vec2 to) {
     for (SketchWords& words : part.words) {
         words.at = scaled(words.at, by, to);
         words.size *= by;
+        words.length *= by;
         sketch.words.push_back(words);
     }
 }
@@ -130,7 +141,13 @@ double labelScale(const StageSize& size) {
 // The free bodies of a step, or its own drawings, side by side; nothing if they have more joints
 // than anybody could read.
 std::optional<Sketch> bodiesIn(const PhraseBook& book, const LessonShown& lesson,
-                               const LessonStep& step, const FigureSpace& space) {
+                               const LessonStep& step, const FigureSpace& space, bool upright) {
+    if (!step.states.empty()) {
+        return statesSketch(book, step.states, space, upright);
+    }
+    if (step.unitLoad.valid()) {
+        return trussUnderUnitLoad(book, lesson, step.unitLoad, space);
+    }
     const std::vector<Sketch> sketches =
         step.body
             ? bodySketchesIn(notationOf({book, lesson.truss}, lesson.working), *step.body, space)
@@ -149,22 +166,52 @@ FigureSpace spaceIn(const SketchBox& place, double by) {
     return {wide(place) / by, high(place) / by};
 }
 
+bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
+    return heightOf(lines, wide(place), letters) <= high(place) &&
+           widestRow(lines, wide(place), letters) <= wide(place);
+}
+
 struct LaidOut {
     Places places;
     std::optional<Sketch> bodies{}; // as they are drawn in their place
+    bool hasTruss = true;           // if the step shows it at all
 };
 
-// As much for the truss as its free body leaves. A body gives the same place in all its steps.
+constexpr double kSmallestLetters = 1.1; // of lines, over the smallest that a room can read
+
+// Without a free body: less for the drawings, where the words need more room.
+LaidOut layoutOfWords(const PhraseBook& book, const StageSize& size, const LessonStep& step,
+                      const LessonShown& lesson) {
+    LaidOut layout;
+    for (const double upper : {0.56, 0.46, 0.36, 0.26}) {
+        layout.places = placesOn(size, step, {upper, 0});
+        if (step.step ||
+            fitIn(layout.places.lines, step.lines, kSmallestLetters * smallestLines(size))) {
+            break;
+        }
+    }
+    layout.bodies = bodiesIn(book, lesson, step, spaceIn(layout.places.body, labelScale(size)),
+                             isUpright(size));
+    return layout;
+}
+
+// As much for the truss as its free body leaves, and nothing if it leaves none. A body gives the
+// same place in all its steps.
 LaidOut layoutFor(const PhraseBook& book, const StageSize& size, const LessonShown& lesson,
                   const LessonStep& step) {
-    constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26};
-    const std::size_t first = showsOneJoint(lesson, step) && !isUpright(size) ? 0 : 2;
+    if (!step.body) {
+        return layoutOfWords(book, size, step, lesson);
+    }
+    constexpr std::array kShares{0.58, 0.5, 0.42, 0.34, 0.26, 0.0};
+    const std::size_t first = isUpright(size) ? 2 : showsOneJoint(lesson, step) ? 0 : 1;
     LaidOut layout;
     for (std::size_t i = first; i < kShares.size(); ++i) {
-        layout.places = placesOn(size, step, kShares[i]);
+        layout.hasTruss = kShares[i] > 0;
+        const double upper = step.bodyIsWhole || !layout.hasTruss ? 0.64 : 0.56;
+        layout.places = placesOn(size, step, {upper, kShares[i]});
         const FigureSpace space = spaceIn(layout.places.body, labelScale(size));
-        layout.bodies = bodiesIn(book, lesson, step, space);
-        const bool shares = step.body && showsTruss(step) && layout.bodies;
+        layout.bodies = bodiesIn(book, lesson, step, space, isUpright(size));
+        const bool shares = showsTruss(step) && layout.bodies;
         if (!shares ||
             (layout.bodies->width <= space.wide && layout.bodies->height <= space.high)) {
             break;
@@ -182,17 +229,11 @@ OnStage addTruss(const PhraseBook& book, const LessonShown& lesson, const StageP
             fitted.scale * picture.board.scale};
 }
 
-bool fitIn(const SketchBox& place, const std::vector<WorkingLine>& lines, double letters) {
-    return heightOf(lines, wide(place), letters) <= high(place) &&
-           widestRow(lines, wide(place), letters) <= wide(place);
-}
-
-void addTitle(const LessonStep& step, const StageSize& size, const SketchBox& place,
-              Sketch& stage) {
+void addTitle(const RichLine& title, const StageSize& size, const SketchBox& place, Sketch& stage) {
     const double usual = kTitleOver * smallestLines(size);
     const double letters =
-        std::clamp(usual * wide(place) / widthOf(step.title, usual), smallestLetters(size), usual);
-    stage.words.push_back({step.title,
+        std::clamp(usual * wide(place) / widthOf(title, usual), smallestLetters(size), usual);
+    stage.words.push_back({title,
                            {place.low.x, place.low.y + 0.4 * high(place)},
                            SketchAnchor::Start,
                            SketchInk::Muted,
@@ -204,8 +245,8 @@ void addTitle(const LessonStep& step, const StageSize& size, const SketchBox& pl
 void addLines(const LessonStep& step, std::size_t shown, const StageSize& size,
               const SketchBox& place, Sketch& stage) {
     double letters = 2.2 * smallestLines(size);
-    while (letters > 1.1 * smallestLines(size) && !fitIn(place, step.lines, letters)) {
-        letters = std::max(0.94 * letters, 1.1 * smallestLines(size));
+    while (letters > kSmallestLetters * smallestLines(size) && !fitIn(place, step.lines, letters)) {
+        letters = std::max(0.94 * letters, kSmallestLetters * smallestLines(size));
     }
     std::vector<WorkingLine> lines(step.lines.begin(),
                                    step.lines.begin() + static_cast<std::ptrdiff_t>(shown));
@@ -261,8 +302,9 @@ bool addAlone(const PhraseBook& book, const LessonShown& lesson, const StagePlac
     } else if (stroke.drawn) {
         addPolygon(book, lesson, *stroke.drawn, size, place, stage);
     } else if (stroke.traced) {
-        (void)addFitted(stage, tracedLine(book, lesson, *stroke.traced, spaceIn(place, by)), place,
-                        by);
+        (void)addFitted(stage,
+                        tracedLine(book, lesson, *stroke.traced, at.along, spaceIn(place, by)),
+                        place, by);
     } else if (step.moves) {
         (void)addFitted(stage, movingTruss(book, lesson, at.phase, spaceIn(place, by)), place, by);
     } else {
@@ -282,17 +324,18 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
     Sketch& sketch = stage.sketch;
     sketch.width = size.width;
     sketch.height = size.height;
-    sketch.says = plainText(step.title);
-    addTitle(step, size, places.title, sketch);
+    const RichLine& title = titleAt(step, at.stroke);
+    sketch.says = plainText(title);
+    addTitle(title, size, places.title, sketch);
     if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, sketch)) {
         return stage;
     }
-    if (showsTruss(step)) {
+    if (showsTruss(step) && layout.hasTruss) {
         stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
     if (layout.bodies) {
-        (void)addFitted(sketch, std::move(*layout.bodies), places.body,
-                        kLargestBodyScale * labelScale(size));
+        stage.body = addFitted(sketch, std::move(*layout.bodies), places.body,
+                               kLargestBodyScale * labelScale(size));
     }
     addLines(step, step.strokes[at.stroke].lines, size, places.lines, sketch);
     return stage;

@@ -21,6 +21,8 @@ struct StagePlace { // in a lesson
     std::size_t stroke = 0;
     bool hidesValues = false; // of the truss, throughout
     double phase = 0.25;      // of a truss that moves: from 0 to 1 it goes to and fro
+    double along = 1;         // of a line that is traced: how far the load has come, from the joint
+                              // before (0) to that of the stroke
 };
 // Where the truss is: a joint at (x, y), length units, stands at origin + scale · (x, −y), px.
 struct OnStage {
@@ -30,6 +32,7 @@ struct OnStage {
 struct StagePicture {
     Sketch sketch;
     std::optional<OnStage> board{}; // if it shows the truss with its supports
+    std::optional<OnStage> body{};  // of the drawing of its free bodies, if it shows any
 };
 // Precondition: there is such a step and stroke.
 [[nodiscard]] StagePicture stageOf(const PhraseBook&, const LessonShown&, const StagePlace&,

@@ -7,7 +7,11 @@
 namespace gusset {
 
 // Precondition: the lesson has a line, of which at least one ordinate is traced.
+// `along`: as in StagePlace. Whatever is drawn, the truss has the same place.
 [[nodiscard]] Sketch tracedLine(const PhraseBook&, const LessonShown&, std::size_t traced,
-                                const FigureSpace&);
+                                double along, const FigureSpace&);
+// The load at a joint of the path. Precondition: the lesson has a line.
+[[nodiscard]] Sketch trussUnderUnitLoad(const PhraseBook&, const LessonShown&, JointId,
+                                        const FigureSpace&);
 
 } // namespace gusset

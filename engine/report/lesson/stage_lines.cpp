@@ -1,5 +1,6 @@
 #include "report/lesson/stage_lines.hpp"
 
+#include "report/lesson/stage_row.hpp"
 #include "report/text/formula.hpp"
 
 #include <algorithm>
@@ -9,7 +10,7 @@
 namespace gusset {
 namespace {
 
-constexpr double kRowHeight = 1.5; // font sizes
+constexpr double kTableRowHeight = 1.5; // font sizes
 constexpr double kBetweenLines = 0.35;
 
 struct PlacedRow { // of a line
@@ -48,7 +49,7 @@ std::vector<PlacedRow> filled(const std::vector<RichLine>& pieces, double size, 
     std::vector<PlacedRow> rows(1);
     double used = 0;
     for (const RichLine& piece : pieces) {
-        const double wide = widthOf(piece, size);
+        const double wide = rowWidthOf(piece, size);
         if (!rows.back().words.empty() && rows.back().indent + used + wide > width) {
             rows.push_back({{}, hang});
             used = 0;
@@ -62,14 +63,14 @@ std::vector<PlacedRow> filled(const std::vector<RichLine>& pieces, double size, 
 // A row is set as one formula, so that its signs have the spaces of operators.
 std::vector<PlacedRow> formulaRows(const Formula& formula, double size, double width) {
     const BrokenFormula broken = brokenAtOperators(formula);
-    const double hang = std::min(widthOf(runsOf(broken.lead), size), width / 3);
+    const double hang = std::min(rowWidthOf(runsOf(broken.lead), size), width / 3);
     std::vector<PlacedRow> rows;
     Formula row = broken.lead;
     double indent = 0;
     for (const Formula& piece : broken.rest) {
         Formula longer = row;
         append(longer, piece);
-        if (!row.empty() && indent + widthOf(runsOf(longer), size) > width) {
+        if (!row.empty() && indent + rowWidthOf(runsOf(longer), size) > width) {
             rows.push_back({runsOf(row), indent});
             indent = hang;
             longer = piece;
@@ -99,9 +100,9 @@ double placeLines(Sketch& sketch, const std::vector<WorkingLine>& lines, Vec2 co
     double y = 0;
     for (const WorkingLine& line : lines) {
         for (const PlacedRow& row : rowsOf(line, size, width)) {
-            sketch.words.push_back({row.words, corner + Vec2{row.indent, y + kRowHeight * size / 2},
-                                    SketchAnchor::Start, inkOf(line), size});
-            y += kRowHeight * size;
+            const double high = rowHeightOf(row.words, size);
+            setRow(sketch, row.words, corner + Vec2{row.indent, y + high / 2}, inkOf(line), size);
+            y += high;
         }
         y += kBetweenLines * size;
     }
@@ -117,7 +118,7 @@ double widestRow(const std::vector<WorkingLine>& lines, double width, double siz
     double widest = 0;
     for (const WorkingLine& line : lines) {
         for (const PlacedRow& row : rowsOf(line, size, width)) {
-            widest = std::max(widest, row.indent + widthOf(row.words, size));
+            widest = std::max(widest, row.indent + rowWidthOf(row.words, size));
         }
     }
     return widest;
@@ -147,10 +148,10 @@ Sketch tableSketch(const TextTable& table, double size, std::size_t firstRow, st
     const std::size_t last = std::min(table.rows.size(), firstRow + rows);
     double x = 0;
     for (std::size_t column = 0; column < widths.size(); ++column) {
-        double y = kRowHeight * size / 2;
+        double y = kTableRowHeight * size / 2;
         put(table.head[column], x, y, column, SketchInk::Muted);
         for (std::size_t i = firstRow; i < last; ++i) {
-            y += kRowHeight * size;
+            y += kTableRowHeight * size;
             if (column < table.rows[i].size()) {
                 put(table.rows[i][column].line, x, y, column, SketchInk::Plain);
             }
@@ -158,7 +159,7 @@ Sketch tableSketch(const TextTable& table, double size, std::size_t firstRow, st
         x += widths[column] + kGap * size;
     }
     sketch.width = std::max(0.0, x - kGap * size);
-    sketch.height = kRowHeight * size * static_cast<double>(last - firstRow + 1);
+    sketch.height = kTableRowHeight * size * static_cast<double>(last - firstRow + 1);
     return sketch;
 }
 

@@ -37,8 +37,7 @@ Sketch movingTruss(const PhraseBook& book, const LessonShown& lesson, double pha
         for (std::size_t i = 0; i < draft.places.size(); ++i) {
             const Vec2 most = kShown * onPaper(mechanism.velocities[i]);
             for (const double side : {-1.0, 1.0}) {
-                draft.sketch.discs.push_back(
-                    {draft.places[i] + side * most, 1, SketchInk::Muted, true});
+                holdRoom(draft.sketch, draft.places[i] + side * most);
             }
         }
         drawSupports(draft);

@@ -78,6 +78,7 @@ struct SketchWords {
     SketchInk ink = SketchInk::Plain;
     double size = 14; // font size in px; subscripts are kSubscriptSize of it
     int thing = kNoThing;
+    double length = 0; // px that they take exactly, where something follows them; 0: as it comes
 };
 
 struct Sketch {
@@ -107,6 +108,9 @@ struct SketchBox { // axis-parallel; `low` is the upper left corner, as y is dow
 // The width of words in any common sans-serif typeface: an upper bound, so that what is placed by
 // it does not overlap in any of them.
 [[nodiscard]] double widthOf(const RichLine&, double size);
+// The width of words in the middle between the common typefaces, so that in none they have to be
+// stretched or squeezed by much to take it.
+[[nodiscard]] double usualWidthOf(const RichLine&, double size);
 [[nodiscard]] SketchBox boxOf(const SketchWords&);
 // Tip first. An arrow shorter than the usual head gets a smaller one.
 [[nodiscard]] std::array<Vec2, 3> headOf(const SketchArrow&);
@@ -115,6 +119,10 @@ struct SketchBox { // axis-parallel; `low` is the upper left corner, as y is dow
 // Moves everything so that it lies `margin` px inside the sketch, and sets the sketch's size to
 // match. Returns the shift.
 Vec2 fitSketch(Sketch&, double margin);
+void moveSketch(Sketch&, Vec2 by);           // everything in it; not its limits
+void addSketch(Sketch&, const Sketch& more); // where it is; the limits stay
+// Room up to this point, though nothing is drawn there.
+void holdRoom(Sketch&, Vec2 at);
 // The second sketch to the right of the first, `gap` px apart.
 [[nodiscard]] Sketch sideBySide(Sketch, const Sketch&, double gap);
 

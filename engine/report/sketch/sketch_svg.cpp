@@ -105,13 +105,19 @@ std::string runText(const Run& run, double size, double& lowered) {
     return "<tspan" + look + ">" + svgWords(run.text) + "</tspan>";
 }
 
+std::string lengthText(double length) {
+    return length > 0 ? svgAttribute("textLength", svgLength(length)) +
+                            svgAttribute("lengthAdjust", "spacingAndGlyphs")
+                      : std::string();
+}
+
 std::string wordsText(const SketchWords& words, Things things) {
     constexpr double kBaseline = 0.35; // below the middle of the line, in font sizes
     std::string text = "<text" + svgAttribute("x", svgLength(words.at.x)) +
                        svgAttribute("y", svgLength(words.at.y + kBaseline * words.size)) +
                        svgAttribute("text-anchor", anchorName(words.anchor)) +
                        svgAttribute("font-size", svgLength(words.size)) + filled(words.ink) +
-                       marked(things, words.thing) + ">";
+                       marked(things, words.thing) + lengthText(words.length) + ">";
     double lowered = 0;
     for (const Run& run : words.words) {
         text += runText(run, words.size, lowered);
@@ -128,6 +134,9 @@ std::string svgText(const Sketch& sketch, Things things) {
                        svgAttribute("role", "img") + svgAttribute("font-family", "sans-serif") +
                        ">\n<title>" + svgWords(sketch.says) + "</title>\n";
     for (const SketchArea& area : sketch.areas) {
+        if (area.corners.front() == area.corners[1]) { // holds room
+            continue;
+        }
         text += svgPolygon({area.corners.begin(), area.corners.end()},
                            filled(area.ink) + svgAttribute("fill-opacity", svgLength(kSketchWash)));
     }
