@@ -44,13 +44,15 @@ export async function found(film) {
 }
 
 // Whether this tab may record: one at a time does, as there is one place for a film. It stays so until the tab ends.
+let hasPlace = false;
 export function takePlace() {
-    if (!navigator.locks) {
+    if (hasPlace || !navigator.locks) {
         return Promise.resolve(true);
     }
     return new Promise((resolve) => {
         navigator.locks.request(lockName, { ifAvailable: true }, (lock) => {
-            resolve(lock !== null);
+            hasPlace = lock !== null;
+            resolve(hasPlace);
             return lock && new Promise(() => {});
         }).catch(() => resolve(false));
     });

@@ -23,6 +23,7 @@ export function createRecorder({ tracks, type, keeper, kept, full }) {
     let lastAsked = 0;
     let lastSeen = { pictures: 0, at: 0 };
     let hasChanged = true;
+    let fault = null; // why
     let keeping = Promise.resolve();
 
     const scene = createFilm(() => { hasChanged = true; });
@@ -72,16 +73,16 @@ export function createRecorder({ tracks, type, keeper, kept, full }) {
         if (more.length === 0) {
             return;
         }
-        if (tail.length > 0) {
-            tail.push(more);
-            return;
+        if (tail.length === 0) {
+            try {
+                await keeper.append(more);
+                return;
+            } catch (error) {
+                fault = error;
+            }
         }
-        try {
-            await keeper.append(more);
-        } catch (error) {
-            tail.push(more);
-            full(error);
-        }
+        tail.push(more);
+        full(fault);
     }
     function begin(start) {
         push = canBeCut(type) ? createJoiner(film, 1000 * start) : null;
@@ -135,8 +136,8 @@ export function createRecorder({ tracks, type, keeper, kept, full }) {
             hasChanged = true;
         },
         // A place at which the film may be cut later.
-        mark() {
-            const mark = { time: 1000 * seconds() };
+        mark(at) {
+            const mark = { time: 1000 * at };
             film.marks.push(mark);
             return mark;
         },

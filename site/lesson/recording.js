@@ -107,7 +107,9 @@ export function createRecording({ place, lectern, lesson, tell }) {
     let tracks = [];
     let shown = createShown();
     let isBusy = false; // while one recorder ends and another begins
+    let missed = null; // what was shown meanwhile
     let pace = 0; // timer of the spoken words
+    let notedAt = 0; // ms
 
     const films = createFilms(lectern, showControls);
 
@@ -130,8 +132,12 @@ export function createRecording({ place, lectern, lesson, tell }) {
             durationAt: recorder.durationAt() });
     }
     function kept() {
-        if (recorder) {
-            at('recording-time').textContent = clockTime(recorder.writtenSeconds());
+        if (!recorder) {
+            return;
+        }
+        at('recording-time').textContent = clockTime(recorder.writtenSeconds());
+        if (performance.now() - notedAt > 1000) {
+            notedAt = performance.now();
             noteNow();
         }
     }
@@ -147,16 +153,25 @@ export function createRecording({ place, lectern, lesson, tell }) {
             pace = setTimeout(() => (state.next ? lesson.goTo(state.now + 1) : finish()), 1000 * seconds);
         }
     }
-    function show(state) {
-        if (!recorder || isBusy) {
-            return;
-        }
+    function showAt(state, seconds) {
         const says = wordsOf(state);
-        shown.add(state, says, recorder.seconds(), recorder.mark);
+        shown.add(state, says, seconds, recorder.mark(seconds));
         if (!recorder.isPaused()) {
             turnAfter(says, state);
         }
         showControls();
+    }
+    function show(state) {
+        if (isBusy) {
+            missed = state;
+        } else if (recorder) {
+            showAt(state, recorder.seconds());
+        }
+    }
+    // The film, or its part after a cut, begins with what is shown.
+    function showFirst(seconds) {
+        missed = null;
+        showAt(lesson.state(), seconds);
     }
 
     async function startRecorder() {
@@ -165,6 +180,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
         shown = createShown();
         recorder = createRecorder({ tracks: tracks.map((track) => track.clone()), type, keeper, kept, full });
         await recorder.begin();
+        showFirst(0);
     }
     async function begin() {
         if (!await takePlace()) {
@@ -203,8 +219,9 @@ export function createRecording({ place, lectern, lesson, tell }) {
             recorder = null;
         } finally {
             isBusy = false;
-            if (recorder && !recorder.isPaused()) {
-                show(lesson.state());
+            if (missed) {
+                show(missed);
+                missed = null;
             }
             showControls();
         }
@@ -242,8 +259,9 @@ export function createRecording({ place, lectern, lesson, tell }) {
             say(says ?? `Recorded: ${clockTime(seconds)}.`);
         }
     });
-    function full() {
-        finish('There is no room left on this device: the recording ends here, and nothing of it is lost. Save it before you close this page.');
+    function full({ name }) {
+        const why = name === 'QuotaExceededError' ? 'There is no room left on this device' : `This device keeps no more of it (${name})`;
+        finish(`${why}: the recording ends here, and nothing of it is lost. Save it before you close this page.`);
     }
     async function again() {
         const visit = shown.visitOf(lesson.state());
@@ -261,6 +279,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
         lesson.goTo(visit.now);
         if (await recorder.retake(visit.mark)) {
             shown.cutAt(visit);
+            showFirst(visit.from);
             say(`Recording again from ${clockTime(visit.from)}; what came after it is gone.`);
         }
     }

@@ -4,7 +4,7 @@
 export const keyOf = ({ place: { item }, subject }) => `${item} ${subject}`;
 
 export function createShown() {
-    let entries = []; // { says, title, about, from, now (the place's number), mark (of the recorder, if a step begins) }
+    let entries = []; // { says, title, about, from, now (the place's number), mark (of the recorder) }
 
     // Where each visit to a step begins, as indices.
     const visits = () => entries.flatMap(({ about }, i) => (i === 0 || entries[i - 1].about !== about ? [i] : []));
@@ -12,7 +12,7 @@ export function createShown() {
     return {
         add(state, says, from, mark) {
             entries = entries.filter((each) => each.from < from); // what was shown while the recording paused
-            entries.push({ says, title: state.title, about: keyOf(state), from, now: state.now, mark: mark() });
+            entries.push({ says, title: state.title, about: keyOf(state), from, now: state.now, mark });
         },
         // The visit that is taken again from the step that is shown: this one, or, when somebody has gone back to it, the
         // one before. Null if the film does not have it.

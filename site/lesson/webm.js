@@ -9,6 +9,7 @@ const ids = {
     time: 0xe7, simpleBlock: 0xa3, blockGroup: 0xa0, block: 0xa1, duration: 0x4489,
     track: 0xae, trackNumber: 0xd7, trackType: 0x83,
 };
+const pictureKind = 1; // a TrackType
 const unknownSize = [0x01, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff, 0xff];
 
 // An element's id or size at a place; null if it isn't all there yet.
@@ -80,15 +81,16 @@ export function durationBytes(milliseconds) {
 }
 
 // What is known about the film so far: its size in bytes, where its duration stands, when its last picture and its last
-// block of all begin (ms), how many pictures it has, and for each of `marks`, { time }, the place of its first block.
-export const emptyFilm = () => ({ size: 0, durationAt: null, lastPicture: 0, lastTime: 0, pictures: 0, marks: [] });
+// block of all begin (ms), how many pictures it has,
+// the numbers of its tracks by their kinds, and for each of `marks`, { time }, the place of its first block.
+export const emptyFilm = () => ({ size: 0, durationAt: null, lastPicture: 0, lastTime: 0, pictures: 0, tracks: new Map(), marks: [] });
 
 // Takes a recorder's stream, piece by piece, and gives the bytes to add to the film, of which it begins at `start` ms.
 export function createJoiner(film, start) {
     const isFirst = film.size === 0;
     let rest = new Uint8Array(0);
     let cluster = 0; // ms
-    let pictureTrack = 1;
+    const kinds = new Map(); // of tracks, by their numbers in this stream; a recorder numbers them as they come
 
     function infoWithDuration(element) {
         const kept = childrenOf(rest, element).filter(({ id }) => id !== ids.duration).map(({ at, to }) => rest.subarray(at, to));
@@ -97,25 +99,35 @@ export function createJoiner(film, start) {
         film.durationAt = film.size + info.length - 8;
         return info;
     }
-    function findPictureTrack(element) {
+    function findTracks(element) {
         for (const track of childrenOf(rest, element).filter(({ id }) => id === ids.track)) {
             const fields = childrenOf(rest, track);
-            if (valueOf(rest, fields.find(({ id }) => id === ids.trackType)) === 1) { // video
-                pictureTrack = valueOf(rest, fields.find(({ id }) => id === ids.trackNumber));
+            const value = (wanted) => valueOf(rest, fields.find(({ id }) => id === wanted));
+            kinds.set(value(ids.trackNumber), value(ids.trackType));
+            if (isFirst) {
+                film.tracks.set(value(ids.trackType), value(ids.trackNumber));
             }
         }
     }
-    function seeBlock(element) {
+    // A block, in the film's track of its kind; null if the film has none.
+    function blockOf(element) {
         const block = element.id === ids.simpleBlock ? element : childrenOf(rest, element).find(({ id }) => id === ids.block);
         const track = readNumber(rest, block.from, false);
+        const kind = kinds.get(track.value);
+        if (!film.tracks.has(kind)) {
+            return null;
+        }
         const since = new DataView(rest.buffer, rest.byteOffset + block.from + track.length).getInt16(0);
         const time = start + cluster + since;
         film.marks.filter((mark) => mark.at === undefined && time >= mark.time).forEach((mark) => { mark.at = film.size; });
         film.lastTime = Math.max(film.lastTime, time);
-        if (track.value === pictureTrack) {
+        if (kind === pictureKind) {
             film.pictures += 1;
             film.lastPicture = Math.max(film.lastPicture, time);
         }
+        const bytes = rest.slice(element.at, element.to);
+        bytes[block.from - element.at] = 0x80 + film.tracks.get(kind); // of one byte: there are two tracks
+        return bytes;
     }
     function partsFor(element) {
         const whole = () => rest.slice(element.at, element.to);
@@ -124,7 +136,7 @@ export function createJoiner(film, start) {
         case ids.segment: return isFirst ? joined([idBytes(ids.segment), unknownSize]) : null;
         case ids.info: return isFirst ? infoWithDuration(element) : null;
         case ids.tracks:
-            findPictureTrack(element);
+            findTracks(element);
             return isFirst ? whole() : null;
         case ids.cluster: return joined([idBytes(ids.cluster), unknownSize]);
         case ids.time:
@@ -132,8 +144,7 @@ export function createJoiner(film, start) {
             return joined([[ids.time, 0x88], bytesOf(Math.round(start + cluster), 8)]);
         case ids.simpleBlock:
         case ids.blockGroup:
-            seeBlock(element);
-            return whole();
+            return blockOf(element);
         default: return null; // an index of the stream, which is no index of the film; padding
         }
     }
