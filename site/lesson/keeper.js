@@ -35,7 +35,7 @@ async function inFile(name) {
         patch: (at, bytes) => ask({ do: 'patch', at, bytes }),
         cut: (at) => ask({ do: 'cut', at }),
         film: async () => (await folder.getFileHandle(name)).getFile(),
-        async close() {
+        async rest() {
             await ask({ do: 'close' });
             worker.terminate();
         },
@@ -86,11 +86,11 @@ async function inDatabase(name) {
             size = at;
         },
         film: async () => new Blob(await done(pieces().getAll())), // of handles: the pieces stay on the disk
-        async close() { base.close(); },
+        async rest() {}, // a database stays open to be read
     };
 }
 
-// Each `name` is one film; what it holds stays until it is cut.
+// Each `name` is one film; what it holds stays until it is cut. After `rest` it is only read, and another may write.
 export async function createKeeper(name) {
     try {
         return await inFile(name);

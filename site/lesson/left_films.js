@@ -28,7 +28,7 @@ export function note(film) {
 export async function forget(number) {
     const keeper = await createKeeper(nameOf(number));
     await keeper.cut(0);
-    await keeper.close();
+    await keeper.rest();
     localStorage.setItem(noteKey, JSON.stringify(noted().filter((film) => film.number !== number)));
 }
 
@@ -38,7 +38,7 @@ export async function found(film) {
     if (film.durationAt !== null) {
         await keeper.patch(film.durationAt, durationBytes(1000 * film.seconds)).catch(() => {});
     }
-    await keeper.close();
+    await keeper.rest();
     const blob = await keeper.film();
     return blob.size > 0 ? { ...film, blob: async () => new Blob([await keeper.film()], { type: film.type.split(';')[0] }) } : null;
 }

@@ -7,7 +7,7 @@ const between = 100; // ms between two looks at whether there is something to fi
 const longest = 1000; // ms between two pictures of what does not change
 const chunk = 250; // ms of a recorder's chunk
 const room = 4; // pictures that the recorder may have in hand
-const patience = 2000; // ms after which those that it was given count as dropped
+const patience = 5000; // ms after which those that it was given count as dropped
 
 export const recordingType = () => types.find((each) => window.MediaRecorder?.isTypeSupported(each));
 export const canBeCut = (type) => type.startsWith('video/webm');
@@ -96,9 +96,10 @@ export function createRecorder({ tracks, type, keeper, kept, full }) {
         clock = { start, began: now, held: null };
         ask(now); // the film begins with it
     }
-    // What the recorder was given comes before its end, so that no picture has a time of its own making.
+    // The film ends with a picture of its end, and with all that came before it.
     async function settle() {
-        const until = performance.now() + 5000;
+        ask(performance.now());
+        const until = performance.now() + 4 * patience;
         while (canBeCut(type) && film.pictures < asked && performance.now() < until) {
             await new Promise((resolve) => setTimeout(resolve, chunk));
         }

@@ -243,12 +243,13 @@ export function createRecording({ place, lectern, lesson, tell }) {
     // The film as it is, with the others that can be saved.
     async function endFilm() {
         clearTimeout(pace);
+        say('One moment: the last pictures are being written.');
         const ending = recorder;
         const seconds = await ending.finish();
         recorder = null;
         const film = { number, type, seconds, shown: shown.until(seconds), durationAt: ending.durationAt() };
         note(film);
-        await keeper.close();
+        await keeper.rest();
         films.add({ ...film, blob: ending.film });
         return seconds;
     }
@@ -277,6 +278,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
             return;
         }
         lesson.goTo(visit.now);
+        say('One moment: the film is cut.');
         if (await recorder.retake(visit.mark)) {
             shown.cutAt(visit);
             showFirst(visit.from);

@@ -30,8 +30,8 @@ export function createShown() {
         cutAt(entry) { entries = entries.slice(0, entries.indexOf(entry)); },
         // Each until the next; what was shown for less than a twentieth of a second nobody saw.
         until(end) {
-            return entries.map(({ says, title, about, from }, i) => ({ says, title, about, from, to: entries[i + 1]?.from ?? end }))
-                .filter(({ from, to }) => to - from >= 0.05);
+            const seen = entries.filter(({ from }, i) => (entries[i + 1]?.from ?? end) - from >= 0.05);
+            return seen.map(({ says, title, about, from }, i) => ({ says, title, about, from, to: seen[i + 1]?.from ?? end }));
         },
     };
 }

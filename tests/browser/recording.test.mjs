@@ -51,8 +51,9 @@ const clock = async (page) => (await page.locator('#recording-time').textContent
 
 // Until the film has a second more of pictures than at the time at which this is asked.
 async function filmed(page) {
-    const from = (await page.locator('#again').textContent()).match(/(\d+):(\d+)/);
-    const begun = Math.max(await clock(page), 60 * Number(from[1]) + Number(from[2]));
+    const again = page.locator('#again', { hasText: /\d:\d\d/ });
+    const [, minutes, seconds] = (await again.textContent()).match(/(\d+):(\d+)/);
+    const begun = Math.max(await clock(page), 60 * Number(minutes) + Number(seconds));
     await page.waitForFunction((least) => {
         const [minutes, seconds] = document.getElementById('recording-time').textContent.split(':').map(Number);
         return 60 * minutes + seconds >= least;
@@ -161,7 +162,7 @@ test('a recorded lesson decodes to its pictures, sound and captions, with a step
 
 test('without a microphone, the page says so and records nothing', async () => {
     const context = await newContext();
-    const page = await arrive(context, { before() {
+    const page = await arrive(context, { before: () => {
         navigator.mediaDevices.getUserMedia = () => Promise.reject(new DOMException('', 'NotAllowedError'));
     } });
     await record(page, 'microphone');
@@ -256,7 +257,7 @@ test('a silent film turns at the pace of the spoken words, and ends with them', 
 
 test('where only MP4 can be recorded, a step taken again begins a second film', async () => {
     const context = await newContext();
-    const page = await arrive(context, { before() {
+    const page = await arrive(context, { before: () => {
         const { isTypeSupported } = MediaRecorder;
         MediaRecorder.isTypeSupported = (type) => !type.includes('webm') && isTypeSupported.call(MediaRecorder, type);
     } });
@@ -333,7 +334,7 @@ async function hourOf({ name, withFiles }) {
     }
     const { size: kept } = await keeper.film();
     await keeper.cut(0);
-    await keeper.close();
+    await keeper.rest();
     return { kept, sent, pictures: film.pictures, last: film.lastPicture };
 }
 
