@@ -47,7 +47,7 @@ async function inDatabase(name) {
     request.addEventListener('upgradeneeded', () => request.result.createObjectStore('pieces'));
     const base = await done(request);
     async function change(act) {
-        const transaction = base.transaction('pieces', 'readwrite');
+        const transaction = base.transaction('pieces', 'readwrite', { durability: 'relaxed' });
         act(transaction.objectStore('pieces'));
         await new Promise((resolve, reject) => {
             transaction.addEventListener('complete', resolve);

@@ -1,6 +1,15 @@
 // Writes to a file of this browser's own, in place: what is written is there if the page is closed in the midst. (A file
 // that the user chooses, from showSaveFilePicker, is written only when it is closed, and would be lost.)
 let file = null;
+let flushed = 0; // ms
+
+// To the disk itself, for the case that the power fails: once a second, as it takes some time.
+function flushNowAndThen() {
+    if (performance.now() - flushed > 1000) {
+        file.flush();
+        flushed = performance.now();
+    }
+}
 
 const acts = {
     async open({ name }) {
@@ -15,7 +24,7 @@ const acts = {
             file.truncate(at);
             throw new DOMException('', 'QuotaExceededError');
         }
-        file.flush();
+        flushNowAndThen();
     },
     patch({ bytes, at }) {
         file.write(bytes, { at });
@@ -26,7 +35,7 @@ const acts = {
         file.flush();
     },
     close() {
-        file?.close();
+        file?.close(); // which flushes it
         file = null;
     },
 };
