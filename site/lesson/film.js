@@ -1,6 +1,8 @@
 // The stage as a film: the picture that is shown, what stands before it, the pen and the ring. It is always on paper,
 // whatever the theme of the page, since it is watched elsewhere.
 
+import { drawStrokes } from './pen.js';
+
 // 1280 × 720 (upright on an upright phone) is the smallest size that counts as high definition: the smallest letters,
 // a sixtieth of the height, have 12 px, and a browser without an encoder in hardware keeps up.
 const long = 1280;
@@ -59,8 +61,8 @@ function paintRing(context, by) {
     context.stroke();
 }
 
-// `changed` is called when something else is to be seen.
-export function createFilm(changed) {
+// `strokes` gives those of the pen; `changed` is called when something else is to be seen.
+export function createFilm(strokes, changed) {
     const isUpright = at('stage').clientHeight > at('stage').clientWidth;
     const [width, height] = isUpright ? [short, long] : [long, short];
     const canvas = Object.assign(document.createElement('canvas'), { width, height });
@@ -101,7 +103,7 @@ export function createFilm(changed) {
         if (picture) {
             context.drawImage(picture, 0, 0, size.width, size.height);
         }
-        context.drawImage(at('pen'), 0, 0, size.width, size.height);
+        drawStrokes(context, strokes(), size);
         paintPause(context, size);
         paintRing(context, by);
         context.restore();

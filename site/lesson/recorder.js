@@ -13,7 +13,7 @@ export const recordingType = () => types.find((each) => window.MediaRecorder?.is
 export const canBeCut = (type) => type.startsWith('video/webm');
 
 // `keeper` takes the film's bytes; `kept` is called when some were kept, `full` when there is no room for more.
-export function createRecorder({ tracks, type, keeper, kept, full }) {
+export function createRecorder({ tracks, strokes, type, keeper, kept, full }) {
     const film = emptyFilm();
     const tail = []; // what the disk had no room for
     let recorder = null;
@@ -26,7 +26,7 @@ export function createRecorder({ tracks, type, keeper, kept, full }) {
     let fault = null; // why
     let keeping = Promise.resolve();
 
-    const scene = createFilm(() => { hasChanged = true; });
+    const scene = createFilm(strokes, () => { hasChanged = true; });
     const stream = scene.canvas.captureStream(0);
     const [pictures] = stream.getVideoTracks();
     tracks.forEach((track) => stream.addTrack(track));

@@ -178,7 +178,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
         keeper = await createKeeper(nameOf(number));
         await keeper.cut(0);
         shown = createShown();
-        recorder = createRecorder({ tracks: tracks.map((track) => track.clone()), type, keeper, kept, full });
+        recorder = createRecorder({ tracks: tracks.map((track) => track.clone()), strokes: lesson.pen.strokes, type, keeper, kept, full });
         await recorder.begin();
         showFirst(0);
     }
