@@ -9,7 +9,7 @@ const page = `
 <h2>Recording</h2>
 <p class="row"><label for="sound">Sound</label> <select id="sound"><option value="microphone">microphone</option>
 <option value="none">none</option><option value="words">none, turned at the pace of the spoken words</option></select>
-<button type="button" id="record">Record (R)</button></p>
+<button type="button" id="record" title="Record (R)">Record</button></p>
 <p id="words-note" hidden>A page can’t record its browser’s voice. The film is silent, goes on by itself in the time that it
 takes to say each step, and its captions are the spoken words.</p>
 <p>Without a recording, at a speaker’s pace:</p>
@@ -17,8 +17,8 @@ takes to say each step, and its captions are the spoken words.</p>
 
 const bar = `
 <span id="recording-time" role="timer"></span>
-<button type="button" id="hold">Pause (R)</button>
-<button type="button" id="again">Again from this step (T)</button>
+<button type="button" id="hold" title="Pause, go on (R)">Pause</button>
+<button type="button" id="again" title="Again from this step (T)">Again from this step</button>
 <button type="button" id="finish">Finish</button>
 <p id="recording-says" role="status"></p>
 <div id="films"></div>`;
@@ -121,10 +121,10 @@ export function createRecording({ place, lectern, lesson, tell }) {
         }
         at('record').disabled = !type || isOn || isBusy || films.has();
         if (isOn) {
-            at('hold').textContent = recorder.isPaused() ? 'Go on (R)' : 'Pause (R)';
+            at('hold').textContent = recorder.isPaused() ? 'Go on' : 'Pause';
             const visit = shown.visitOf(lesson.state());
             at('again').disabled = isBusy || !visit;
-            at('again').textContent = canBeCut(type) ? `Again from this step, ${clockTime(visit?.from ?? 0)} (T)` : 'Once more as a second film (T)';
+            at('again').textContent = canBeCut(type) ? `Again from ${clockTime(visit?.from ?? 0)}` : 'Again as a second film';
         }
     }
     function noteNow() {

@@ -34,7 +34,7 @@ async function arrive(context, { before = () => {}, example = 'footbridge.json' 
 async function record(page, sound) {
     await page.locator('#more-open').click();
     await page.locator('#sound').selectOption(sound);
-    await page.getByRole('button', { name: 'Record (R)' }).click();
+    await page.getByRole('button', { name: 'Record', exact: true }).click();
 }
 
 async function saved(page, button, name, place = '#films') {
@@ -209,7 +209,7 @@ test('a hidden page pauses and says so; a page closed in the midst has its film 
         document.dispatchEvent(new Event('visibilitychange'));
     });
     await page.locator('#recording-says', { hasText: 'hidden' }).waitFor();
-    assert.equal(await page.locator('#hold').textContent(), 'Go on (R)');
+    assert.equal(await page.locator('#hold').textContent(), 'Go on');
     await page.keyboard.press('r');
     await page.locator('#recording-says', { hasText: 'Recording.' }).waitFor();
     await nextStep(page);
@@ -246,10 +246,8 @@ test('a silent film turns at the pace of the spoken words, and ends with them', 
     await page.locator('#recording-says', { hasText: 'Recorded' }).waitFor();
     assert.equal(await page.locator('#next').isDisabled(), true);
     const captions = cuesOf(await savedText(page, 'Captions', 'words.vtt'));
-    const all = cuesOf(await savedText(page, 'Captions', 'paced.vtt', '#paced').catch(async () => {
-        await page.locator('#more-open').click();
-        return savedText(page, 'Captions', 'paced.vtt', '#paced');
-    }));
+    await page.locator('#more-open').click();
+    const all = cuesOf(await savedText(page, 'Captions', 'paced.vtt', '#paced'));
     const words = (cues) => cues.map((cue) => cue.words);
     assert.deepEqual(words(captions), words(all).slice(-captions.length), 'the last of those that nobody recorded');
     await context.close();
@@ -263,7 +261,7 @@ test('where only MP4 can be recorded, a step taken again begins a second film', 
     } });
     await record(page, 'none');
     await page.waitForFunction(() => document.getElementById('recording-time').textContent > '0:01');
-    await page.getByRole('button', { name: 'Once more as a second film (T)' }).click();
+    await page.getByRole('button', { name: 'Again as a second film' }).click();
     await page.locator('#recording-says', { hasText: 'a second one begins' }).waitFor();
     await page.waitForFunction(() => document.getElementById('recording-time').textContent > '0:01');
     await page.locator('#finish').click();
@@ -281,7 +279,7 @@ test('on a phone the controls fit and can be hit', async () => {
     await page.locator('#more-open').tap();
     await page.locator('#sound').selectOption('none');
     await screenshot(page, 'lesson-recording-phone-more');
-    await page.getByRole('button', { name: 'Record (R)' }).tap();
+    await page.getByRole('button', { name: 'Record', exact: true }).tap();
     await filmed(page);
     const judge = async () => {
         const little = await page.locator('button:visible, select:visible').evaluateAll((all) => all
