@@ -67,42 +67,50 @@ export function createFilm(strokes, changed) {
     const [width, height] = isUpright ? [short, long] : [long, short];
     const canvas = Object.assign(document.createElement('canvas'), { width, height });
     const context = canvas.getContext('2d', { alpha: false }); // alpha would be encoded as a second picture
-    let picture = null;
-    let isLoading = false;
+    // The picture by itself: drawn from its SVG once, and copied for each picture of the film.
+    const picture = Object.assign(document.createElement('canvas'), { width, height });
+    let loading = null; // a promise
     let isOld = false;
 
-    // The picture as it is now; one that changes meanwhile is loaded after it.
-    async function load() {
-        if (isLoading) {
-            isOld = true;
-            return;
-        }
-        isLoading = true;
-        do {
-            isOld = false;
-            const next = new Image();
-            next.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(at('picture').innerHTML)}`;
-            try {
-                await next.decode();
-                picture = next;
-            } catch {
-                // then the one before stays until the next change
-            }
-            changed();
-        } while (isOld);
-        isLoading = false;
-    }
-    function paint() {
+    // The stage in the film: { left, top, width, height, by }, px.
+    function placeOfStage() {
         const { clientWidth, clientHeight } = at('stage');
         const by = Math.min(width / clientWidth, height / clientHeight);
         const size = { width: by * clientWidth, height: by * clientHeight };
-        context.fillStyle = paper;
-        context.fillRect(0, 0, width, height);
-        context.save();
-        context.translate((width - size.width) / 2, (height - size.height) / 2);
-        if (picture) {
-            context.drawImage(picture, 0, 0, size.width, size.height);
+        return { left: (width - size.width) / 2, top: (height - size.height) / 2, ...size, by };
+    }
+    async function loadPicture() {
+        const next = new Image();
+        next.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(at('picture').innerHTML)}`;
+        try {
+            await next.decode();
+        } catch {
+            return; // the one before stays until the next change
         }
+        const { left, top, ...size } = placeOfStage();
+        const sheet = picture.getContext('2d', { alpha: false });
+        sheet.fillStyle = paper;
+        sheet.fillRect(0, 0, width, height);
+        sheet.drawImage(next, left, top, size.width, size.height);
+        changed();
+    }
+    // Resolves when the picture is the one on the stage, also if that changes meanwhile.
+    function load() {
+        isOld = true;
+        loading ??= (async () => {
+            while (isOld) {
+                isOld = false;
+                await loadPicture();
+            }
+            loading = null;
+        })();
+        return loading;
+    }
+    function paint() {
+        const { left, top, by, ...size } = placeOfStage();
+        context.drawImage(picture, 0, 0);
+        context.save();
+        context.translate(left, top);
         drawStrokes(context, strokes(), size);
         paintPause(context, size);
         paintRing(context, by);

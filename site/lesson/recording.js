@@ -89,6 +89,12 @@ async function microphone() {
     return stream.getAudioTracks();
 }
 
+// The controls take room from the stage: it is drawn anew in the next frame.
+async function laidOut() {
+    await new Promise(requestAnimationFrame);
+    await new Promise(requestAnimationFrame);
+}
+
 const noMicrophone = {
     NotAllowedError: 'The microphone is not allowed for this page. Allow it in the browser, or choose no sound; nothing is recorded yet.',
     NotFoundError: 'This device has no microphone. Choose no sound; nothing is recorded yet.',
@@ -203,6 +209,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
         at('more').hidden = true;
         at('more-open').setAttribute('aria-expanded', 'false');
         at('picture').focus();
+        await laidOut();
         await startRecorder();
     }
     // One change after another: a press in between waits for nothing and does nothing.

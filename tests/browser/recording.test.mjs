@@ -151,7 +151,7 @@ test('a recorded lesson decodes to its pictures, sound and captions, with a step
         assert.equal(nearest(pictures[last]), i, `chapter ${i}`);
         assert.ok(difference(pictures[last], shots[i]) < 2, `chapter ${i}: ${difference(pictures[last], shots[i])} of 255`);
         const first = times.findLastIndex((time) => time < from - 0.1);
-        assert.ok(first < 0 || nearest(pictures[first]) === i - 1, `before chapter ${i}: ${nearest(pictures[first])}`);
+        assert.ok(first < 0 || nearest(pictures[first]) === i - 1, `a picture at ${times[first]} s shows more than chapter ${i - 1}`);
     });
     assert.ok(again <= chapters[2].from + 1, 'the take before is gone');
     // A beep a second.
