@@ -70,6 +70,7 @@ export function createFilm(strokes, changed) {
     // The picture by itself: drawn from its SVG once, and copied for each picture of the film.
     const picture = Object.assign(document.createElement('canvas'), { width, height });
     let loading = null; // a promise
+    let hasLoaded = false; // since the film's last picture
     let isOld = false;
 
     // The stage in the film: { left, top, width, height, by }, px.
@@ -92,6 +93,7 @@ export function createFilm(strokes, changed) {
         sheet.fillStyle = paper;
         sheet.fillRect(0, 0, width, height);
         sheet.drawImage(next, left, top, size.width, size.height);
+        hasLoaded = true;
         changed();
     }
     // Resolves when the picture is the one on the stage, also if that changes meanwhile.
@@ -107,6 +109,7 @@ export function createFilm(strokes, changed) {
         return loading;
     }
     function paint() {
+        hasLoaded = false;
         const { left, top, by, ...size } = placeOfStage();
         context.drawImage(picture, 0, 0);
         context.save();
@@ -128,6 +131,7 @@ export function createFilm(strokes, changed) {
         canvas,
         load,
         paint,
+        isBehind: () => loading !== null && !hasLoaded, // the stage shows another picture already
         end() {
             pictureWatcher.disconnect();
             otherWatcher.disconnect();

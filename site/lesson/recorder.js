@@ -53,7 +53,7 @@ export function createRecorder({ tracks, strokes, type, keeper, kept, full }) {
     }
     function look() {
         const now = performance.now();
-        if (!isRunning()) {
+        if (!isRunning() || scene.isBehind()) {
             return;
         }
         const isTime = hasChanged || now - lastAsked >= longest;
@@ -98,6 +98,7 @@ export function createRecorder({ tracks, strokes, type, keeper, kept, full }) {
     }
     // The film ends with a picture of its end, and with all that came before it.
     async function settle() {
+        await scene.load();
         ask(performance.now());
         const until = performance.now() + 4 * patience;
         while (canBeCut(type) && film.pictures < asked && performance.now() < until) {
