@@ -176,6 +176,14 @@ std::string writeOpened(const PhraseBook& book, const Opened& opened) {
     return out.take();
 }
 
+std::string paceOf(const JsonValue& request) {
+    JsonText out(Layout::Compact);
+    out.beginObject();
+    out.number("seconds", secondsFor(textUnder(request, "says")));
+    out.endObject();
+    return out.take();
+}
+
 SlideChoices slideChoicesUnder(const JsonValue& request) {
     SlideChoices choices;
     choices.narrow = textUnder(request, "shape") == "4:3";
@@ -335,16 +343,11 @@ std::string Lectern::State::captions(const JsonValue& request) const {
     const JsonValue* shown = request.find("shown");
     std::string chapter;
     for (const JsonValue& each : shown ? shown->items : std::vector<JsonValue>()) {
-        const auto place = placeUnder(each, *opened);
-        if (!place) {
-            return nothing();
-        }
-        const LessonStep& step = opened->lessons[place->item].steps[place->step];
-        const std::string here = std::to_string(place->item) + " " + step.subject;
+        const std::string about = textUnder(each, "about");
         captions.push_back({numberUnder(each, "from"), numberUnder(each, "to"),
-                            step.strokes[place->stroke].spoken,
-                            here == chapter ? std::string() : plainText(step.title)});
-        chapter = here;
+                            textUnder(each, "says"),
+                            about == chapter ? std::string() : textUnder(each, "title")});
+        chapter = about;
     }
     if (captions.empty()) {
         captions = captionsAtReadingPace(opened->lessons);
@@ -382,6 +385,7 @@ std::string Lectern::reply(std::string_view json) {
            : wants == "answer"   ? state.answer(value)
            : wants == "slides"   ? state.slides(value)
            : wants == "captions" ? state.captions(value)
+           : wants == "pace"     ? paceOf(value)
                                  : state.nothing();
 }
 

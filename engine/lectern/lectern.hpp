@@ -11,9 +11,11 @@
 // - move { joint, x, y }: the model with a joint elsewhere (length units), as text
 // - answer { item, member, typed }: whether this is the force of a member, as typed
 // - slides { shape, byStep, words, hides }: a document of them
-// - captions { shown: [ { item, step, stroke, from, to } ] }: captions, chapters, a transcript and
-// a
-//   list of chapters, for the strokes as they were shown, in s
+// - captions { shown: [ { says, title, about, from, to } ] }: captions, chapters, a transcript and
+//   a list of chapters, for the strokes as they were shown, in s; a chapter begins with another
+//   "about". The words are those that were shown, which the model may no longer have. Nothing
+//   shown: at reading pace
+// - pace { says }: the seconds that it takes to say it
 //
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 

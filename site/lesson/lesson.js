@@ -18,7 +18,7 @@ function createLesson(lectern, opened) {
     let now = 0;
     let came = []; // where "Why?" was asked
     let hides = false;
-    let watcher = null; // of what is shown: the speaker's window
+    const watchers = []; // of what is shown: the speaker's window, the recording
 
     const voice = createVoice();
     const pen = createPen(at('pen'), at('stage'));
@@ -87,7 +87,7 @@ function createLesson(lectern, opened) {
         const words = pausing ? pausing.says ?? '' : spoken;
         at('spoken').textContent = words;
         voice.say(words);
-        watcher?.(state());
+        watchers.forEach((watcher) => watcher(state()));
     }
 
     function state() {
@@ -188,7 +188,7 @@ function createLesson(lectern, opened) {
         pen,
         voice,
         change,
-        watch(next) { watcher = next; },
+        watch(next) { watchers.push(next); },
         count: () => places.length,
         model: () => model,
         plan: () => opened.plan,

@@ -1,5 +1,6 @@
 // Everything that is not needed while one turns pages: the plan, the voice, window, slides.
 import { createPlan } from './plan.js';
+import { createRecording } from './recording.js';
 import { saveFile } from '../saving.js';
 
 const page = `
@@ -13,6 +14,7 @@ const page = `
 <label for="rate">Speed</label> <select id="rate"><option value="0.75">slow</option><option value="1" selected>usual</option>
 <option value="1.25">fast</option></select></p>
 <p id="no-voice" hidden>This browser has no voice; what is said stands in the speaker’s window.</p>
+<section id="recording"></section>
 <section id="plan"></section>
 <h2>Slides</h2>
 <p class="row"><label for="shape">Shape</label> <select id="shape"><option>16:9</option><option>4:3</option></select>
@@ -68,6 +70,7 @@ export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
         saveFile('slides.html', slides(), 'text/html');
         tell('Saved as slides.html.');
     });
+    createRecording({ place: at('recording'), lectern, lesson, tell });
     createPlan({ place: at('plan'), lectern, lesson, tell });
     say('');
 }

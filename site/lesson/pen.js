@@ -24,7 +24,7 @@ function traceHead(context, points, { width, height }) {
     context.stroke();
 }
 
-function drawStrokes(context, strokes, size) {
+export function drawStrokes(context, strokes, size) {
     context.lineCap = 'round';
     context.lineJoin = 'round';
     for (const { tool, points } of strokes) {
@@ -98,6 +98,7 @@ export function createPen(canvas, stage) {
             redraw();
         },
         redraw,
+        strokes,
         tool: () => tool,
         choose(next) {
             tool = tool === next ? null : next;

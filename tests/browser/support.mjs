@@ -59,7 +59,7 @@ export async function serve(folder = path.join(root, 'build/site')) {
 }
 
 // WebGL2 by SwiftShader, so that no graphics card is needed; and no background requests by the browser.
-function launchOptions() {
+function launchOptions(more = []) {
     return {
         executablePath: chromiumPath(),
         args: [
@@ -72,12 +72,13 @@ function launchOptions() {
             '--disable-sync',
             '--use-angle=swiftshader',
             '--enable-unsafe-swiftshader',
+            ...more,
         ],
     };
 }
 
-export function launch() {
-    return chromium.launch(launchOptions());
+export function launch(more) {
+    return chromium.launch(launchOptions(more));
 }
 
 // Pages of this context open the board directly, as a tab does in which somebody has left the start page before.
@@ -94,8 +95,8 @@ function openBoardFirst(context) {
 }
 
 // A browser whose profile is in this folder.
-export async function launchIn(profile, options = sizes.desktop) {
-    const context = await chromium.launchPersistentContext(profile, { ...launchOptions(), ...options });
+export async function launchIn(profile, options = sizes.desktop, more = []) {
+    const context = await chromium.launchPersistentContext(profile, { ...launchOptions(more), ...options });
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     await openBoardFirst(context);
     return context;
@@ -103,11 +104,11 @@ export async function launchIn(profile, options = sizes.desktop) {
 
 // The site and Chromium for all tests of a file: call it once, at the file's top level; both are available when the
 // first test runs.
-export function siteAndBrowser() {
+export function siteAndBrowser(more) {
     const shared = { site: null, browser: null };
     before(async () => {
         shared.site = await serve();
-        shared.browser = await launch();
+        shared.browser = await launch(more);
     });
     after(async () => {
         await shared.browser?.close();

@@ -158,10 +158,25 @@ TEST_CASE("captions follow what was shown, and a new chapter begins with another
     Page page;
     (void)page.open(footbridge());
     const JsonValue made = page.ask(
-        R"({"do":"captions","shown":[{"item":0,"step":0,"stroke":0,"from":0,"to":2},)"
-        R"({"item":0,"step":0,"stroke":1,"from":2,"to":5},{"item":0,"step":1,"stroke":0,"from":5,"to":9}]})");
-    const std::string list = textOf(made, "list");
-    CHECK(list.find("0:00 ") == 0);
-    CHECK(list.find("\n0:05 ") != std::string::npos);
-    CHECK(textOf(made, "captions").find("WEBVTT\n") == 0);
+        R"({"do":"captions","shown":[{"says":"One & two.","title":"First","about":"0 a","from":0,"to":2},)"
+        R"({"says":"Three.","title":"First","about":"0 a","from":2,"to":5},)"
+        R"({"says":"Four.","title":"Second","about":"0 b","from":5,"to":9.25}]})");
+    CHECK(textOf(made, "list") == "0:00 First\n0:05 Second\n");
+    CHECK(textOf(made, "captions") == "WEBVTT\n"
+                                      "\n00:00:00.000 --> 00:00:02.000\nOne &amp; two.\n"
+                                      "\n00:00:02.000 --> 00:00:05.000\nThree.\n"
+                                      "\n00:00:05.000 --> 00:00:09.250\nFour.\n");
+    CHECK(textOf(made, "chapters") == "WEBVTT\n"
+                                      "\n00:00:00.000 --> 00:00:05.000\nFirst\n"
+                                      "\n00:00:05.000 --> 00:00:09.250\nSecond\n");
+    CHECK(textOf(made, "transcript") == "First\n\nOne & two. Three.\n\nSecond\n\nFour.\n");
+}
+
+TEST_CASE("captions of a lesson that nobody has recorded go at a speaker's pace") {
+    Page page;
+    (void)page.open(footbridge());
+    CHECK(textOf(page.ask(R"({"do":"captions"})"), "list").find("0:00 ") == 0);
+    // 1.5 s to look, and five words at 150 a minute.
+    const JsonValue pace = page.ask(R"({"do":"pace","says":"Five words at this pace."})");
+    CHECK(pace.find("seconds")->number == 3.5);
 }
