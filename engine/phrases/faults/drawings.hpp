@@ -44,20 +44,20 @@ inline constexpr auto kUnitElsewhere =
 
 // Passed over, counted by what the file calls them.
 inline constexpr auto kCurvesPassed =
-    "passed over, {n} times: only straight lines become members, so draw the chord of each panel"_phrase;
+    "{n} passed over, as only straight lines become members: draw the chord of each panel"_phrase;
 inline constexpr auto kTextPassed =
-    "passed over, {n} times: texts and dimensions don't become members"_phrase;
+    "{n} passed over, as texts and dimensions don't become members"_phrase;
 inline constexpr auto kSpacePassed =
-    "passed over, {n} times: it leaves the plane (z is not 0), so turn the truss into the xy plane"_phrase;
+    "{n} passed over for leaving the plane (z is not 0): turn the truss into the xy plane"_phrase;
 inline constexpr auto kPaperPassed =
-    "passed over, {n} times: it is on the paper around the drawing, not in it"_phrase;
+    "{n} passed over for being on the paper around the drawing"_phrase;
 inline constexpr auto kBlocksPassed =
-    "passed over within blocks, {n} times: take blocks that hold members apart before saving"_phrase;
+    "{n} passed over within blocks: take blocks that hold members apart before saving"_phrase;
 inline constexpr auto kOthersPassed =
-    "passed over, {n} times: it is neither a line nor the mark of a joint"_phrase;
-inline constexpr auto kHiddenPassed = "passed over as it is not shown, {n} times"_phrase;
+    "{n} passed over, as only lines and marks of joints are read"_phrase;
+inline constexpr auto kHiddenPassed = "{n} passed over for not being shown"_phrase;
 inline constexpr auto kCopiesPassed =
-    "passed over, {n} times: copies are not followed, so make lines of them before saving"_phrase;
+    "{n} passed over, as copies are not followed: make lines of them before saving"_phrase;
 
 // Layers.
 inline constexpr auto kPlaceLayer = "layer \"{layer}\""_phrase;
