@@ -4,6 +4,7 @@
 #include "core/tolerance.hpp"
 #include "exchange/drawings/crossing.hpp"
 #include "exchange/drawings/drawn_number.hpp"
+#include "exchange/drawings/parts.hpp"
 #include "model/validate/findings.hpp"
 #include "phrases/faults/traced.hpp"
 
@@ -201,62 +202,29 @@ private:
         }
     }
 
-    struct Part {
-        int joint = 0; // the first
-        int members = 0;
-    };
-
-    [[nodiscard]] std::vector<Part> partsOf() const {
-        std::vector<bool> isSeen(truss_.joints.size(), false);
-        std::vector<Part> parts;
-        for (int first = 0; first < toInt(isSeen.size()); ++first) {
-            if (isSeen[at(first)]) {
-                continue;
-            }
-            int ends = 0;
-            std::vector<int> open{first};
-            isSeen[at(first)] = true;
-            while (!open.empty()) {
-                const int joint = open.back();
-                open.pop_back();
-                for (const int member : at_[at(joint)]) {
-                    ++ends;
-                    const Member& it = truss_.members[at(member)];
-                    const int next = it.a.index == joint ? it.b.index : it.a.index;
-                    if (!isSeen[at(next)]) {
-                        isSeen[at(next)] = true;
-                        open.push_back(next);
-                    }
-                }
-            }
-            parts.push_back({first, ends / 2});
-        }
-        return parts;
-    }
-
     void tellParts() {
-        const std::vector<Part> parts = partsOf();
+        const std::vector<TrussPart> parts = partsOf(truss_);
         if (parts.size() < 2) {
             return;
         }
-        const auto largest =
-            std::max_element(parts.begin(), parts.end(),
-                             [](const Part& a, const Part& b) { return a.members < b.members; });
+        const auto largest = std::max_element(
+            parts.begin(), parts.end(),
+            [](const TrussPart& a, const TrussPart& b) { return a.members < b.members; });
         notes_.add(
             {IssueCode::Suspicious, "joints",
              statement(phrase::kSeveralParts,
                        {{"n", parts.size()}, {"most", largest->members}, {"all", drawn_.size()}})});
         for (auto part = parts.begin(); part != parts.end(); ++part) {
-            const Statement place = placeAt(placeOf(JointId{part->joint}));
-            const int member = at_[at(part->joint)].front();
+            const Statement place = placeAt(placeOf(part->joint));
+            const int member = at_[part->joint.at()].front();
             if (part->members == 1) {
                 noteAt(
                     "members", member,
                     statement(phrase::kLoneLine, {{"member", nameOf(member)}, {"place", place}}));
             } else if (part != largest) {
-                noteAt("joints", part->joint,
+                noteAt("joints", part->joint.index,
                        statement(phrase::kPartApart, {{"n", part->members},
-                                                      {"joint", label(part->joint)},
+                                                      {"joint", label(part->joint.index)},
                                                       {"place", place}}));
             }
         }

@@ -15,14 +15,14 @@ namespace {
 
 constexpr std::size_t kLongestNumber = 100; // characters
 
+} // namespace
+
 std::string_view withoutSpaces(std::string_view text) {
     constexpr std::string_view kBlanks = " \t\r\n\f";
     const std::size_t first = text.find_first_not_of(kBlanks);
     return first == text.npos ? std::string_view()
                               : text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
 }
-
-} // namespace
 
 std::optional<double> drawnNumber(std::string_view text) {
     const std::string digits(withoutSpaces(text));

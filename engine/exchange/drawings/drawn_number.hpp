@@ -9,6 +9,8 @@
 
 namespace gusset {
 
+[[nodiscard]] std::string_view withoutSpaces(std::string_view); // around it
+
 // Digits with a point and an exponent, nothing else around them but spaces: no NaN, no infinity, no
 // hexadecimal, nothing beyond kLargestDrawn.
 [[nodiscard]] std::optional<double> drawnNumber(std::string_view);

@@ -46,12 +46,6 @@ private:
     std::size_t number_ = 0;
 };
 
-std::string_view trimmedValue(std::string_view value) {
-    const std::size_t first = value.find_first_not_of(" \t");
-    return first == value.npos ? std::string_view()
-                               : value.substr(first, value.find_last_not_of(" \t") - first + 1);
-}
-
 Issue noGroupCode(std::size_t line, std::string_view text) {
     return {IssueCode::Damaged, statement(phrase::kPlaceLineOfFile, {{"line", line}}),
             statement(phrase::kNoGroupCode, {{"text", spelled(text.substr(0, kQuotedLetters))}})};
@@ -87,7 +81,7 @@ Outcome<DxfRecords> dxfRecords(std::string_view text) {
     while (!lines.isBlankFromHere()) {
         const std::string_view codeLine = *lines.next();
         const std::size_t number = lines.number();
-        if (number == blank + 1 && trimmedValue(codeLine).empty()) {
+        if (number == blank + 1 && withoutSpaces(codeLine).empty()) {
             ++blank; // before the first group
             continue;
         }
@@ -99,7 +93,7 @@ Outcome<DxfRecords> dxfRecords(std::string_view text) {
         if (!value) {
             break;
         }
-        const DxfGroup group{*code, trimmedValue(*value), number};
+        const DxfGroup group{*code, withoutSpaces(*value), number};
         if (group.code == 0 && group.value == "EOF") {
             read.isCutOff = false;
             break;

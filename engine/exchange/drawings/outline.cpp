@@ -2,8 +2,10 @@
 
 #include "core/index.hpp"
 #include "exchange/drawings/crossing.hpp"
+#include "exchange/drawings/parts.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace gusset {
 
@@ -11,15 +13,21 @@ namespace {
 
 Vec2 placeOfJoint(const Truss& truss, int joint) { return truss.joints[at(joint)].at; }
 
-DrawnLine lineOfMember(const Truss& truss, const Member& member) {
-    return {truss.joints[member.a.at()].at, truss.joints[member.b.at()].at};
-}
-
+// From left to right, so that long trusses stay fast.
 bool anyCross(const Truss& truss) {
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        for (std::size_t j = 0; j < i; ++j) {
-            if (crossing(lineOfMember(truss, truss.members[i]),
-                         lineOfMember(truss, truss.members[j]))) {
+    std::vector<DrawnLine> lines;
+    for (const Member& member : truss.members) {
+        DrawnLine line{truss.joints[member.a.at()].at, truss.joints[member.b.at()].at};
+        if (line.to.x < line.from.x) {
+            std::swap(line.from, line.to);
+        }
+        lines.push_back(line);
+    }
+    std::sort(lines.begin(), lines.end(),
+              [](const DrawnLine& a, const DrawnLine& b) { return a.from.x < b.from.x; });
+    for (std::size_t i = 0; i < lines.size(); ++i) {
+        for (std::size_t j = i + 1; j < lines.size() && lines[j].from.x <= lines[i].to.x; ++j) {
+            if (crossing(lines[i], lines[j])) {
                 return true;
             }
         }
@@ -40,28 +48,6 @@ public:
             at_[member.a.at()].push_back({toInt(i), member.b.index});
             at_[member.b.at()].push_back({toInt(i), member.a.index});
         }
-    }
-
-    [[nodiscard]] bool isInOnePiece() const {
-        std::vector<bool> isSeen(at_.size(), false);
-        std::vector<int> open{truss_.members.front().a.index};
-        isSeen[at(open.front())] = true;
-        while (!open.empty()) {
-            const int joint = open.back();
-            open.pop_back();
-            for (const MemberEnd& end : at_[at(joint)]) {
-                if (!isSeen[at(end.to)]) {
-                    isSeen[at(end.to)] = true;
-                    open.push_back(end.to);
-                }
-            }
-        }
-        for (std::size_t i = 0; i < at_.size(); ++i) {
-            if (!at_[i].empty() && !isSeen[i]) {
-                return false;
-            }
-        }
-        return true;
     }
 
     // From the joint at the left end around the truss, always by the member that lies next to the
@@ -124,11 +110,9 @@ private:
 } // namespace
 
 std::optional<std::vector<bool>> outlineOf(const Truss& truss) {
-    if (truss.members.empty() || anyCross(truss)) {
-        return std::nullopt;
-    }
-    const OutlineWalk walk(truss);
-    return walk.isInOnePiece() ? std::optional(walk.walk()) : std::nullopt;
+    const bool isInOnePiece = partsOf(truss).size() == 1;
+    return isInOnePiece && !anyCross(truss) ? std::optional(OutlineWalk(truss).walk())
+                                            : std::nullopt;
 }
 
 } // namespace gusset

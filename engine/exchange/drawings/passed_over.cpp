@@ -34,7 +34,8 @@ auto sentenceOf(WhyPassed why) {
 Issues PassedOver::notes() const {
     SomeOfEach notes;
     for (const auto& [kind, count] : counts_) {
-        notes.add({IssueCode::NotComputed, kind.first,
+        notes.add({IssueCode::NotComputed,
+                   kind.first.empty() ? Statement(phrase::kPlaceDrawing) : Statement(kind.first),
                    statement(sentenceOf(kind.second), {{"n", count}})});
     }
     return notes.take();

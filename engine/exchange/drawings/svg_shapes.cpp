@@ -139,6 +139,7 @@ public:
     SvgPath read() {
         while (!scan_.isAtEnd()) {
             const char next = scan_.peek();
+            const std::string_view from = scan_.rest();
             const bool isLetter = (next >= 'a' && next <= 'z') || (next >= 'A' && next <= 'Z');
             if (isLetter) {
                 command_ = scan_.take();
@@ -147,10 +148,7 @@ public:
             const bool canGoOn =
                 isLetter || (command_ != 0 && lowerCase() != 'z' && scan_.isNumberNext());
             if (!canGoOn || !step()) {
-                path_.unread = std::string(scan_.rest().substr(0, kQuotedPath));
-                if (path_.unread.empty()) {
-                    path_.unread = std::string(1, next);
-                }
+                path_.unread = std::string(from.substr(0, kQuotedPath));
                 break;
             }
             isFirst_ = false;

@@ -12,8 +12,8 @@ namespace gusset {
 namespace {
 
 constexpr std::array<std::string_view, 4> kLabelHeads{"joint", "label", "id", "name"};
-constexpr std::array<std::string_view, 5> kFirstHeads{"a", "from", "start", "joint a", "first"};
-constexpr std::array<std::string_view, 5> kSecondHeads{"b", "to", "end", "joint b", "second"};
+constexpr std::array<std::string_view, 4> kFirstHeads{"a", "from", "start", "first"};
+constexpr std::array<std::string_view, 4> kSecondHeads{"b", "to", "end", "second"};
 
 // "x (mm)", "x [mm]", "x / mm", "x in mm", "x, mm"
 struct Heading {

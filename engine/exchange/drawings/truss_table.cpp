@@ -15,6 +15,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 #include <utility>
 
 namespace gusset {
@@ -22,10 +23,10 @@ namespace gusset {
 namespace {
 
 constexpr std::size_t kQuotedCell = 60;
+constexpr std::size_t kMostTableRows = 20'000; // of joints, or of members
 
 struct JointRow {
     std::size_t row = 0;
-    bool isNumbered = false; // there is no column of labels
     std::string label;
     std::string x;
     std::string y;
@@ -71,6 +72,11 @@ public:
             if (!isBlankRow(rows_[i])) {
                 sort(i + 1, rows_[i]);
             }
+        }
+        if (const std::size_t count = std::max(joints_.size(), members_.size());
+            count > kMostTableRows) {
+            return Issue{IssueCode::TooLarge, phrase::kPlaceDrawing,
+                         statement(phrase::kTooManyRows, {{"n", count}, {"most", kMostTableRows}})};
         }
         if (joints_.empty() && members_.empty()) {
             return Issue{IssueCode::WrongType, phrase::kPlaceDrawing, phrase::kNotADrawing};
@@ -129,15 +135,16 @@ private:
         } else if (filled == 1 && columns_.both < 0) { // a caption: another table begins
             columns_ = {};
         } else if (columns_.kind == TableKind::Joints) {
-            joints_.push_back({number, columns_.label < 0, cellAt(row, columns_.label),
-                               cellAt(row, columns_.x), cellAt(row, columns_.y)});
+            const std::string label = columns_.label < 0 ? defaultLabel(toInt(joints_.size()))
+                                                         : cellAt(row, columns_.label);
+            addJoint({number, label, cellAt(row, columns_.x), cellAt(row, columns_.y)});
         } else if (columns_.kind == TableKind::Members) {
             members_.push_back({number, cellAt(row, columns_.a), cellAt(row, columns_.b),
                                 cellAt(row, columns_.both)});
         } else if (hasHeadings_) {
             firstOutside_ = outside_++ == 0 ? number : firstOutside_;
         } else if (filled >= 3 && row.size() >= 3 && isCoordinate(row[1]) && isCoordinate(row[2])) {
-            joints_.push_back({number, false, row[0], row[1], row[2]});
+            addJoint({number, row[0], row[1], row[2]});
         } else if (filled == 2 && row.size() >= 2 && !row[0].empty() && !row[1].empty()) {
             members_.push_back({number, row[0], row[1], {}});
         } else {
@@ -145,13 +152,14 @@ private:
         }
     }
 
+    void addJoint(JointRow row) {
+        labels_.insert(row.label);
+        joints_.push_back(std::move(row));
+    }
+
     // "a" and "b" may be joints as well as headings.
     [[nodiscard]] bool namesAMember(const CsvRow& row, const TableColumns& columns) const {
-        const auto isJoint = [&](int column) {
-            return std::any_of(joints_.begin(), joints_.end(), [&](const JointRow& joint) {
-                return joint.label == cellAt(row, column);
-            });
-        };
+        const auto isJoint = [&](int column) { return labels_.count(cellAt(row, column)) > 0; };
         return columns.kind == TableKind::Members && columns.both < 0 && isJoint(columns.a) &&
                isJoint(columns.b);
     }
@@ -195,10 +203,7 @@ private:
 
     void addJoints() {
         std::map<std::string, std::size_t> rowOf;
-        for (JointRow& row : joints_) {
-            if (row.isNumbered) {
-                row.label = defaultLabel(toInt(truss_.joints.size()));
-            }
+        for (const JointRow& row : joints_) {
             const auto x = coordinate(row, row.x);
             const auto y = x ? coordinate(row, row.y) : std::nullopt;
             if (!y) {
@@ -298,6 +303,7 @@ private:
     LengthUnit drawn_ = kUnstatedUnit;
     std::vector<JointRow> joints_;
     std::vector<MemberRow> members_;
+    std::set<std::string> labels_; // of joints_
     std::map<std::string, int> jointOf_;
     Truss truss_;
     SomeOfEach notes_;

@@ -43,13 +43,16 @@ struct XmlEntity {
 constexpr std::array<XmlEntity, 5> kXmlEntities{
     {{"amp", '&'}, {"lt", '<'}, {"gt", '>'}, {"quot", '"'}, {"apos", '\''}}};
 
+constexpr std::size_t kLongestEntity = 12; // "&#x0010FFFF;"
+
 // Other entities stay as they are written.
 std::string attributeValue(std::string_view written) {
     std::string value;
     while (!written.empty()) {
-        const std::size_t end = std::min<std::size_t>(written.find(';'), 12);
+        const bool isEntity = written[0] == '&';
+        const std::size_t end = isEntity ? written.substr(0, kLongestEntity).find(';') : 0;
         const std::string_view name =
-            written[0] == '&' && end < written.size() ? written.substr(1, end - 1) : "";
+            isEntity && end != written.npos ? written.substr(1, end - 1) : std::string_view();
         const auto known =
             std::find_if(kXmlEntities.begin(), kXmlEntities.end(),
                          [&](const XmlEntity& entity) { return entity.name == name; });

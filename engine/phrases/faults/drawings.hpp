@@ -84,6 +84,8 @@ inline constexpr auto kTransformUnread =
     "\"{text}\" is no transformation that can be read: what it turns or moves is left out"_phrase;
 
 // Tables of joints and members.
+inline constexpr auto kTooManyRows =
+    "rows of joints or of members: {n}, and at most {most} are read"_phrase;
 inline constexpr auto kTableWithoutJoints =
     "holds no joints: each needs a row with its label, x and y"_phrase;
 inline constexpr auto kTableWithoutMembers =

@@ -202,7 +202,7 @@ TEST_CASE("Files of other kinds are refused with what to do") {
     const std::string arcs =
         refusedWith(dxfOf("0\nARC\n8\n0\n10\n0\n20\n0\n40\n1\n50\n0\n51\n9\n"));
     CHECK(hasWords(arcs, "no straight lines"));
-    CHECK(hasWords(arcs, "ARC: passed over"));
+    CHECK(hasWords(arcs, "ARC: 1 passed over"));
 }
 
 TEST_CASE("Written files keep the rules of release 12, and are read back as the same truss") {
@@ -235,7 +235,7 @@ TEST_CASE("Written files keep the rules of release 12, and are read back as the 
             const Outcome<Traced> traced = readDrawing(text, wishes);
             REQUIRE(traced);
             CHECK(traced.value().truss.units.length == LengthUnit::m);
-            CHECK(differenceOf(truss, traced.value().truss, {}, 0).empty());
+            CHECK(differenceOf(asDrawn(truss), traced.value().truss, {}, 0) == "");
         }
     }
     std::printf(
@@ -289,10 +289,12 @@ TEST_CASE("A tree of members is its own outline, walked there and back") {
 }
 
 TEST_CASE("Loads, supports and odd labels are lettered as release 12 can") {
-    const Truss rich = richModel();
-    const ReadDxf read = readByTheRules(writeDxf(englishPhrases(), rich, LengthUnit::mm));
-    INFO((read.faults.empty() ? std::string() : read.faults.front()));
-    CHECK(read.faults.empty());
+    for (std::uint64_t seed = 1; seed <= 100; ++seed) {
+        const ReadDxf read =
+            readByTheRules(writeDxf(englishPhrases(), randomRichTruss(seed), LengthUnit::mm));
+        INFO("seed " << seed << (read.faults.empty() ? "" : ": " + read.faults.front()));
+        CHECK(read.faults.empty());
+    }
     Truss odd = gable();
     odd.joints[0].label = "\xC3\xA4%d^";
     const ReadDxf letters = readByTheRules(writeDxf(englishPhrases(), odd, LengthUnit::m));

@@ -107,6 +107,25 @@ std::string shapeOf(const Stroke& stroke, Random& random) {
 
 } // namespace
 
+Truss asDrawn(const Truss& truss) {
+    Truss drawn;
+    drawn.units = truss.units;
+    std::vector<JointId> now(truss.joints.size());
+    const auto shown = [&](JointId joint) {
+        JointId& id = now[joint.at()];
+        if (!id.valid()) {
+            id = JointId{static_cast<int>(drawn.joints.size())};
+            drawn.joints.push_back(truss.joints[joint.at()]);
+        }
+        return id;
+    };
+    for (const Member& member : truss.members) {
+        const JointId a = shown(member.a);
+        drawn.members.push_back({a, shown(member.b), {}, 0, 0, {}});
+    }
+    return drawn;
+}
+
 std::vector<Stroke> drawnStrokes(const Truss& truss, double off, Random& random) {
     std::vector<Stroke> strokes;
     std::vector<bool> isDrawn(truss.members.size(), false);

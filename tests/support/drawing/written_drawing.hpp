@@ -14,6 +14,9 @@ namespace gusset::support {
 // Corners of lines that were drawn without lifting the pen.
 using Stroke = std::vector<Vec2>;
 
+// Its joints and members alone, without joints that no member shows.
+[[nodiscard]] Truss asDrawn(const Truss&);
+
 // Every member once, and every end off its joint by at most `off` length units.
 [[nodiscard]] std::vector<Stroke> drawnStrokes(const Truss&, double off, Random&);
 
