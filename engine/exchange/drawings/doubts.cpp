@@ -89,10 +89,14 @@ private:
             one.a == other.a || one.a == other.b || one.b == other.a || one.b == other.b;
         if (const std::optional<Vec2> place =
                 meet ? std::nullopt : crossing(drawn_[at(a)].line, drawn_[at(b)].line)) {
+            if (notes_.isOneMore(phrase::kCrossWithoutJoint)) {
+                return;
+            }
             noteAt("members", b,
                    statement(phrase::kCrossWithoutJoint,
                              {{"a", nameOf(a)}, {"b", nameOf(b)}, {"place", placeAt(*place)}}));
-        } else if (const std::optional<double> gap = sideBySide(a, b)) {
+        } else if (const std::optional<double> gap = sideBySide(a, b);
+                   gap && !notes_.isOneMore(phrase::kSideBySide)) {
             noteAt("members", b,
                    statement(phrase::kSideBySide, {{"a", nameOf(a)},
                                                    {"b", nameOf(b)},
@@ -144,7 +148,7 @@ private:
                 const bool wasTold = other < joint && gap <= reachOf(other);
                 if (other != joint && gap <= reachOf(joint) && !areJoined(joint, other)) {
                     isTold = true;
-                    if (!wasTold) {
+                    if (!wasTold && !notes_.isOneMore(phrase::kGapBetweenJoints)) {
                         tellGap(joint, other, gap);
                     }
                 }

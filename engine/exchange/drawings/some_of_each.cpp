@@ -25,6 +25,16 @@ void SomeOfEach::add(Issue issue) {
     kind->first.push_back(std::move(issue));
 }
 
+bool SomeOfEach::isOneMore(const char* english) {
+    for (Kind& kind : kinds_) {
+        if (kind.first.front().says.english == english && kind.first.size() >= kMostIssues) {
+            ++kind.more;
+            return true;
+        }
+    }
+    return false;
+}
+
 Issues SomeOfEach::take() {
     Issues all;
     for (Kind& kind : kinds_) {

@@ -3,6 +3,7 @@
 // exchange/drawings.
 
 #include "core/outcome.hpp"
+#include "core/phrase.hpp"
 
 #include <vector>
 
@@ -12,10 +13,18 @@ class SomeOfEach {
 public:
     // Notes of one sentence are of one kind.
     void add(Issue);
+    // Counts one more of a kind that is listed far enough already; false if it is to be added. For
+    // kinds of which there may be millions.
+    template <PartName... Names>
+    [[nodiscard]] bool isOneMore(const Phrase<Names...>& phrase) {
+        return isOneMore(phrase.english);
+    }
     // Kind by kind, in the order of their first notes.
     [[nodiscard]] Issues take();
 
 private:
+    [[nodiscard]] bool isOneMore(const char* english);
+
     struct Kind {
         Issues first;
         std::size_t more = 0;

@@ -11,9 +11,10 @@ namespace gusset {
 
 namespace {
 
+// "A" and "B" are joints, "a" and "b" headings.
 constexpr std::array<std::string_view, 4> kLabelHeads{"joint", "label", "id", "name"};
-constexpr std::array<std::string_view, 4> kFirstHeads{"a", "from", "start", "first"};
-constexpr std::array<std::string_view, 4> kSecondHeads{"b", "to", "end", "second"};
+constexpr std::array<std::string_view, 3> kFirstHeads{"from", "start", "first"};
+constexpr std::array<std::string_view, 3> kSecondHeads{"to", "end", "second"};
 
 // "x (mm)", "x [mm]", "x / mm", "x in mm", "x, mm"
 struct Heading {
@@ -61,9 +62,9 @@ TableColumns columnsOf(const CsvRow& row) {
             columns.unitOfY = head.unit;
         } else if (isHead(kLabelHeads, head.name)) {
             take(columns.label, i);
-        } else if (isHead(kFirstHeads, head.name)) {
+        } else if (row[i] == "a" || isHead(kFirstHeads, head.name)) {
             take(columns.a, i);
-        } else if (isHead(kSecondHeads, head.name)) {
+        } else if (row[i] == "b" || isHead(kSecondHeads, head.name)) {
             take(columns.b, i);
         } else if (head.name == "member") {
             take(columns.both, i);
