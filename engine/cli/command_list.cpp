@@ -202,7 +202,7 @@ constexpr std::array<Command, 16> kCommands{{
      true},
     {"trace", "FILE", kTraceOptions,
      "the model of a drawing in lines (DXF, SVG) or of a table (CSV); what is doubtful is told",
-     "gusset draw site/examples/footbridge.json | gusset trace -"},
+     "gusset trace <(gusset draw site/examples/footbridge.json --unit mm)"},
     {"draw", "FILE", kDrawOptions, "the centre lines for drawing programs, as DXF R12",
      "gusset draw site/examples/footbridge.json --unit mm"},
     {"link",

@@ -5,6 +5,7 @@
 #include "exchange/drawings/svg_reader.hpp"
 #include "exchange/drawings/truss_table.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <array>
@@ -40,7 +41,7 @@ bool isDxf(std::string_view text) {
 
 std::optional<Issue> refusalOf(std::string_view text) {
     const auto refused = [](IssueCode code, Statement says) {
-        return Issue{code, phrase::kPlaceDrawing, std::move(says)};
+        return Issue{code, phrase::kPlaceFile, std::move(says)};
     };
     const std::string_view body =
         text.substr(text.starts_with(kByteOrderMark) ? kByteOrderMark.size() : 0);
@@ -86,7 +87,7 @@ Outcome<Traced> readDrawing(std::string_view text, const DrawingWishes& wishes) 
         return traced(readDxf(text, wishes.layers), wishes);
     }
     if (wishes.tolerance || wishes.width || !wishes.layers.empty()) {
-        return Issue{IssueCode::OutOfRange, phrase::kPlaceDrawing, phrase::kNotForTables};
+        return Issue{IssueCode::OutOfRange, phrase::kPlaceFile, phrase::kNotForTables};
     }
     return readTrussTable(text, wishes);
 }

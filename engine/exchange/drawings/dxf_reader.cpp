@@ -11,6 +11,7 @@
 #include "exchange/drawings/some_of_each.hpp"
 #include "model/validate/characters.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <array>
@@ -369,10 +370,10 @@ Outcome<LinesFound> readDxf(std::string_view text, const std::vector<std::string
     }
     DxfReader reader(records.value());
     if (!reader.read()) {
-        return Issue{IssueCode::Missing, phrase::kPlaceDrawing, phrase::kNoEntities};
+        return Issue{IssueCode::Missing, phrase::kPlaceFile, phrase::kNoEntities};
     }
     if (records.value().isCutOff) {
-        reader.note(IssueCode::Damaged, phrase::kPlaceDrawing, phrase::kCutOff);
+        reader.note(IssueCode::Damaged, phrase::kPlaceFile, phrase::kCutOff);
     }
     return reader.take(layers);
 }

@@ -3,6 +3,7 @@
 #include "model/quantity/quantity_reader.hpp"
 #include "model/validate/characters.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 
@@ -49,7 +50,7 @@ Issues Layers::choose(const std::vector<std::string>& names, LinesFound& found) 
     for (const std::string& name : names) {
         const auto known = numbers_.find(lowered(name));
         if (known == numbers_.end()) {
-            faults.push_back({IssueCode::UnknownName, phrase::kPlaceDrawing,
+            faults.push_back({IssueCode::UnknownName, phrase::kPlaceFile,
                               statement(phrase::kNoSuchLayer,
                                         {{"layer", Statement(spelled(name))}, {"layers", all}})});
         } else {

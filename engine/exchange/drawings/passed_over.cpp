@@ -2,6 +2,7 @@
 
 #include "exchange/drawings/some_of_each.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 namespace gusset {
 
@@ -35,7 +36,7 @@ Issues PassedOver::notes() const {
     SomeOfEach notes;
     for (const auto& [kind, count] : counts_) {
         notes.add({IssueCode::NotComputed,
-                   kind.first.empty() ? Statement(phrase::kPlaceDrawing) : Statement(kind.first),
+                   kind.first.empty() ? Statement(phrase::kPlaceFile) : Statement(kind.first),
                    statement(sentenceOf(kind.second), {{"n", count}})});
     }
     return notes.take();

@@ -3,6 +3,7 @@
 #include "model/truss/limits.hpp"
 #include "model/validate/characters.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 
@@ -41,8 +42,8 @@ Issues SomeOfEach::take() {
         const IssueCode code = kind.first.front().code;
         all.insert(all.end(), kind.first.begin(), kind.first.end());
         if (kind.more > 0) {
-            all.push_back({code, phrase::kPlaceDrawing,
-                           statement(phrase::kMoreLikeThese, {{"n", kind.more}})});
+            all.push_back(
+                {code, phrase::kPlaceFile, statement(phrase::kMoreLikeThese, {{"n", kind.more}})});
         }
     }
     kinds_.clear();

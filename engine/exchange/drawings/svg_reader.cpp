@@ -7,6 +7,7 @@
 #include "exchange/drawings/xml_tags.hpp"
 #include "model/validate/characters.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <array>
@@ -63,7 +64,7 @@ public:
     Outcome<LinesFound> read(const std::vector<std::string>& chosen) {
         while (const std::optional<XmlTag> tag = tags_.next()) {
             if (groups_.empty() && tag->name != "svg") {
-                return Issue{IssueCode::WrongType, phrase::kPlaceDrawing,
+                return Issue{IssueCode::WrongType, phrase::kPlaceFile,
                              statement(phrase::kNotSvg,
                                        {{"name", spelled(tag->name.substr(0, kQuotedShape))}})};
             }

@@ -7,6 +7,7 @@
 #include "exchange/drawings/some_of_each.hpp"
 #include "model/validate/findings.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 #include "phrases/faults/traced.hpp"
 
 #include <algorithm>
@@ -18,9 +19,10 @@ namespace gusset {
 namespace {
 
 // The longest trusses span some 550 m; one below a hand's width is drawn in another unit.
-constexpr double kHugeTruss = 1000; // m
-constexpr double kTinyTruss = 0.1;  // m
-constexpr int kKeptDigits = 10;     // of the size of a truss that was moved or scaled
+constexpr double kHugeTruss = 1000;                // m
+constexpr double kTinyTruss = 0.1;                 // m
+constexpr const char* kUnitPlace = "units.length"; // of the model
+constexpr int kKeptDigits = 10; // of the size of a truss that was moved or scaled
 
 Extent boxOf(const Net& net) {
     Extent box{net.joints.front().at, net.joints.front().at};
@@ -133,18 +135,18 @@ public:
     void tell() {
         tellMoved();
         for (const DrawnLine& line : net_.tooShort) {
-            add(IssueCode::Suspicious, phrase::kPlaceDrawing,
+            add(IssueCode::Suspicious, "members",
                 statement(phrase::kLineTooShort, {{"place", placeAt(scale_.at(line.from))}}));
         }
         for (const DividedLine& line : net_.divided) {
-            add(IssueCode::Suspicious, phrase::kPlaceDrawing,
+            add(IssueCode::Suspicious, "members",
                 statement(
                     phrase::kLineDivided,
                     {{"a", label(line.a)}, {"b", label(line.b)}, {"joints", labels(line.at)}}));
         }
         tellDoubled();
         if (!net_.looseMarks.empty()) {
-            add(IssueCode::Suspicious, phrase::kPlaceDrawing,
+            add(IssueCode::Suspicious, "joints",
                 statement(phrase::kMarksAlone,
                           {{"n", net_.looseMarks.size()},
                            {"place", placeAt(scale_.at(net_.looseMarks.front()))}}));
@@ -183,7 +185,7 @@ private:
             }
         }
         if (moved > 0) {
-            add(IssueCode::Suspicious, phrase::kPlaceDrawing,
+            add(IssueCode::Suspicious, "joints",
                 statement(phrase::kEndsMoved,
                           {{"n", moved}, {"most", measured(scale_.size(most))}, {"unit", unit_}}));
         }
@@ -211,10 +213,10 @@ private:
 
 std::optional<Issue> refusal(const LinesFound& found) {
     if (found.lines.empty()) {
-        return Issue{IssueCode::Missing, phrase::kPlaceDrawing, phrase::kNoLines};
+        return Issue{IssueCode::Missing, phrase::kPlaceFile, phrase::kNoLines};
     }
     if (found.lines.size() > kMostDrawnLines) {
-        return Issue{IssueCode::TooLarge, phrase::kPlaceDrawing,
+        return Issue{IssueCode::TooLarge, phrase::kPlaceFile,
                      statement(phrase::kTooManyLines,
                                {{"n", found.lines.size()}, {"most", kMostDrawnLines}})};
     }
@@ -223,12 +225,12 @@ std::optional<Issue> refusal(const LinesFound& found) {
 
 std::optional<Issue> refusal(const Net& net, double tolerance) {
     if (net.isTooLarge) {
-        return Issue{IssueCode::TooLarge, phrase::kPlaceDrawing,
+        return Issue{IssueCode::TooLarge, phrase::kPlaceFile,
                      statement(phrase::kTooManyLines,
                                {{"n", net.members.size()}, {"most", kMostNetMembers}})};
     }
     if (net.members.empty()) {
-        return Issue{IssueCode::OutOfRange, phrase::kPlaceDrawing,
+        return Issue{IssueCode::OutOfRange, phrase::kPlaceFile,
                      statement(phrase::kToleranceTooLarge, {{"tolerance", measured(tolerance)}})};
     }
     return std::nullopt;
@@ -238,7 +240,7 @@ void tellScale(const Scale& scale, const LinesFound& found, const DrawingWishes&
                Issues& notes) {
     if (wishes.width) {
         notes.push_back(
-            {IssueCode::NotComputed, phrase::kPlaceDrawing,
+            {IssueCode::NotComputed, kUnitPlace,
              statement(phrase::kScaledToWidth, {{"width", measured(*wishes.width)},
                                                 {"unit", std::string(symbolOf(scale.unit()))},
                                                 {"one", measured(scale.factor())}})});
@@ -257,7 +259,7 @@ void tellUnit(const std::optional<LengthUnit>& stated, const std::optional<Lengt
               LengthUnit otherwise, Issues& notes) {
     const auto named = [](LengthUnit unit) { return Statement(std::string(symbolOf(unit))); };
     const auto add = [&](Statement says) {
-        notes.push_back({IssueCode::NotComputed, phrase::kPlaceDrawing, std::move(says)});
+        notes.push_back({IssueCode::NotComputed, kUnitPlace, std::move(says)});
     };
     if (!stated && !typed) {
         add(statement(phrase::kUnitNotStated, {{"unit", named(otherwise)}}));
@@ -276,13 +278,17 @@ void tellUnlikelySize(const Truss& truss, Issues& notes) {
     const std::string unit = symbolOf(truss.units.length);
     if (metres > kHugeTruss) {
         notes.push_back(
-            {IssueCode::Suspicious, phrase::kPlaceDrawing,
+            {IssueCode::Suspicious, kUnitPlace,
              statement(phrase::kTrussHuge, {{"size", measured(side)}, {"unit", unit}})});
     } else if (metres < kTinyTruss) {
         notes.push_back(
-            {IssueCode::Suspicious, phrase::kPlaceDrawing,
+            {IssueCode::Suspicious, kUnitPlace,
              statement(phrase::kTrussTiny, {{"size", measured(side)}, {"unit", unit}})});
     }
+}
+
+void tellNoSupports(Issues& notes) {
+    notes.push_back({IssueCode::Missing, "supports", phrase::kNoSupportsYet});
 }
 
 Outcome<Traced> trussOfLines(const LinesFound& found, const DrawingWishes& wishes) {
@@ -299,14 +305,14 @@ Outcome<Traced> trussOfLines(const LinesFound& found, const DrawingWishes& wishe
     }
     const Scale scale(net, found, wishes);
     if (wishes.width && !scale.hasWidth()) {
-        return Issue{IssueCode::OutOfRange, phrase::kPlaceDrawing, phrase::kNoWidth};
+        return Issue{IssueCode::OutOfRange, phrase::kPlaceFile, phrase::kNoWidth};
     }
     const Numbered made = numbered(net, scale, tolerance);
     Traced traced{made.truss, found.notes};
     tellScale(scale, found, wishes, traced.notes);
     tellUnlikelySize(made.truss, traced.notes);
     const auto sentence = wishes.tolerance ? phrase::kToleranceTyped : phrase::kToleranceChosen;
-    traced.notes.push_back({IssueCode::NotComputed, phrase::kPlaceDrawing,
+    traced.notes.push_back({IssueCode::NotComputed, "joints",
                             statement(sentence, {{"tolerance", measured(tolerance)}})});
     SomeOfEach notes;
     Telling(net, scale, made, tolerance, notes).tell();
@@ -314,8 +320,8 @@ Outcome<Traced> trussOfLines(const LinesFound& found, const DrawingWishes& wishe
     for (Issue& note : notes.take()) {
         traced.notes.push_back(std::move(note));
     }
-    traced.notes.push_back({IssueCode::NotComputed, phrase::kPlaceDrawing, phrase::kLettered});
-    traced.notes.push_back({IssueCode::Missing, phrase::kPlaceDrawing, phrase::kNoSupportsYet});
+    traced.notes.push_back({IssueCode::NotComputed, "joints", phrase::kLettered});
+    tellNoSupports(traced.notes);
     if (Issues errors = errorsOf(made.truss); !errors.empty()) {
         return errors;
     }

@@ -18,10 +18,11 @@ struct Traced {
 // Fails if there are no lines, or too many, or if the tolerance or the width leaves none.
 [[nodiscard]] Outcome<Traced> trussOfLines(const LinesFound&, const DrawingWishes&);
 
-// What is said of the scale, also of tables: which unit was taken, and that it is unlikely.
+// What is said of tables too: which unit was taken, that it is unlikely, what is still missing.
 void tellUnit(const std::optional<LengthUnit>& stated, const std::optional<LengthUnit>& typed,
               LengthUnit otherwise, Issues&);
 void tellUnlikelySize(const Truss&, Issues&);
+void tellNoSupports(Issues&);
 inline constexpr LengthUnit kUnstatedUnit = LengthUnit::m;
 // In which a truss is kept that was drawn in another unit: metres for mm and cm.
 [[nodiscard]] LengthUnit keptUnit(LengthUnit);

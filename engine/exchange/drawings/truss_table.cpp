@@ -12,6 +12,7 @@
 #include "model/validate/name_look.hpp"
 #include "model/validate/validate.hpp"
 #include "phrases/faults/drawings.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <map>
@@ -75,11 +76,11 @@ public:
         }
         if (const std::size_t count = std::max(joints_.size(), members_.size());
             count > kMostTableRows) {
-            return Issue{IssueCode::TooLarge, phrase::kPlaceDrawing,
+            return Issue{IssueCode::TooLarge, phrase::kPlaceFile,
                          statement(phrase::kTooManyRows, {{"n", count}, {"most", kMostTableRows}})};
         }
         if (joints_.empty() && members_.empty()) {
-            return Issue{IssueCode::WrongType, phrase::kPlaceDrawing, phrase::kNotADrawing};
+            return Issue{IssueCode::WrongType, phrase::kPlaceFile, phrase::kNotADrawing};
         }
         Traced traced;
         tellUnit(unit_, wishes_.unit, kUnstatedUnit, traced.notes);
@@ -89,7 +90,7 @@ public:
         addMembers();
         if (outside_ > 0) {
             notes_.add(
-                {IssueCode::NotComputed, phrase::kPlaceDrawing,
+                {IssueCode::NotComputed, phrase::kPlaceFile,
                  statement(phrase::kRowsOfNothing, {{"n", outside_}, {"row", firstOutside_}})});
         }
         tellUnlikelySize(truss_, traced.notes);
@@ -107,7 +108,7 @@ private:
     Outcome<Traced> finished(Traced traced) {
         const bool hasJoints = !truss_.joints.empty();
         if (!hasJoints || truss_.members.empty()) {
-            Issues faults{{IssueCode::Missing, phrase::kPlaceDrawing,
+            Issues faults{{IssueCode::Missing, phrase::kPlaceFile,
                            hasJoints ? phrase::kTableWithoutMembers : phrase::kTableWithoutJoints}};
             faults.insert(faults.end(), traced.notes.begin(), traced.notes.end());
             return faults;
@@ -119,6 +120,7 @@ private:
         for (Issue& issue : findings.notes) {
             traced.notes.push_back(std::move(issue));
         }
+        tellNoSupports(traced.notes);
         traced.truss = std::move(truss_);
         return traced;
     }

@@ -5,7 +5,6 @@
 
 namespace gusset::phrase {
 
-inline constexpr auto kPlaceDrawing = "the drawing"_phrase;
 inline constexpr auto kPlaceLineOfFile = "line {line}"_phrase;
 inline constexpr auto kPlaceTableRow = "row {row}"_phrase;
 inline constexpr auto kMoreLikeThese = "more like these, not listed: {n}"_phrase;

@@ -8,11 +8,11 @@ namespace gusset::phrase {
 inline constexpr auto kAtPoint = "({x}, {y})"_phrase;
 
 // Scale.
-inline constexpr auto kUnitStated = "the drawing says that it is in {unit}"_phrase;
+inline constexpr auto kUnitStated = "the file says that it is in {unit}"_phrase;
 inline constexpr auto kUnitNotStated =
-    "the drawing does not say its unit: {unit} is taken; type the unit if it is another"_phrase;
+    "the file does not say its unit: {unit} is taken; type the unit if it is another"_phrase;
 inline constexpr auto kUnitOverruled =
-    "the drawing says that it is in {stated}: the typed unit {unit} is taken instead"_phrase;
+    "the file says that it is in {stated}: the typed unit {unit} is taken instead"_phrase;
 inline constexpr auto kTrussHuge =
     "the truss would be {size} {unit} across: type the unit in which it was drawn, mm perhaps, or "
     "its width"_phrase;
@@ -47,7 +47,7 @@ inline constexpr auto kMarksAlone =
 inline constexpr auto kLettered =
     "the joints are lettered from left to right, and upwards where one stands above another"_phrase;
 inline constexpr auto kNoSupportsYet =
-    "a drawing says nothing of supports: put them on, then the loads"_phrase;
+    "the file says nothing of supports: put them on, then the loads"_phrase;
 
 // Doubts.
 inline constexpr auto kDrawnTwice = "member {member} is drawn {n} times: it counts once"_phrase;

@@ -94,7 +94,7 @@ TEST_CASE("A line whose end lies on another divides it, and joints are lettered 
     CHECK(truss.joints[3] == Joint{"D", {4, 0}, {}});
     CHECK(truss.members.size() == 5);
     CHECK(says(traced, "the line from joint A to joint D passes joint B and is divided there"));
-    CHECK(says(traced, "a drawing says nothing of supports"));
+    CHECK(says(traced, "the file says nothing of supports"));
     CHECK(truss.supports.empty());
 }
 
@@ -202,7 +202,7 @@ TEST_CASE("Millimetres taken for metres are suspected, and typed ones become met
         {{0, 0}, {24'000, 0}}, {{0, 0}, {12'000, 4'500}}, {{12'000, 4'500}, {24'000, 0}}};
     const Outcome<Traced> plain = trussOfLines(found, {});
     REQUIRE(plain);
-    CHECK(says(plain.value(), "the drawing does not say its unit: m is taken"));
+    CHECK(says(plain.value(), "the file does not say its unit: m is taken"));
     CHECK(says(plain.value(), "the truss would be 24000 m across"));
     const Outcome<Traced> typed = trussOfLines(found, {LengthUnit::mm, {}, {}, {}});
     REQUIRE(typed);
@@ -212,7 +212,7 @@ TEST_CASE("Millimetres taken for metres are suspected, and typed ones become met
     found.unit = LengthUnit::m;
     const Outcome<Traced> overruled = trussOfLines(found, {LengthUnit::mm, {}, {}, {}});
     REQUIRE(overruled);
-    CHECK(says(overruled.value(), "the drawing says that it is in m: the typed unit mm is taken"));
+    CHECK(says(overruled.value(), "the file says that it is in m: the typed unit mm is taken"));
 }
 
 TEST_CASE("A typed width scales a drawing, from its lower left corner on") {
