@@ -142,7 +142,21 @@ constexpr std::array kLessonOptions{
     kWorkInfluence, kPolygon,     kPath,       kSlides,       kVtt,       kPictures,
     kWords,         kShape,       kByStep,     kWithWords,    kHideValues};
 
-constexpr std::array<Command, 14> kCommands{{
+constexpr Option kDrawnUnit{"--unit", "mm", 0, "in which it was drawn, whatever the file says"};
+constexpr Option kTolerance{"--tolerance", "5", 0,
+                            "ends this close make one joint, in the drawing's unit"};
+constexpr Option kWidth{"--width", "24", 0,
+                        "of the whole truss, in its unit, if the drawing is of another scale"};
+constexpr Option kLayers{
+    "--layers", "A,B", 0,
+    "which are read, all that are shown unless said; of an SVG, ids of groups"};
+constexpr std::array kTraceOptions{kDrawnUnit, kTolerance, kWidth, kLayers};
+constexpr Option kDxf{"--dxf", "", kForm, "as DXF, as is done anyway"};
+constexpr Option kJointsCsv{"--csv", "", kForm, "as a table of joints and members"};
+constexpr Option kUnitOut{"--unit", "mm", 0, "of the DXF, if not that of the model"};
+constexpr std::array kDrawOptions{kDxf, kJointsCsv, kUnitOut};
+
+constexpr std::array<Command, 16> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -186,6 +200,11 @@ constexpr std::array<Command, 14> kCommands{{
      "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants",
      {},
      true},
+    {"trace", "FILE", kTraceOptions,
+     "the model of a drawing in lines (DXF, SVG) or of a table (CSV); what is doubtful is told",
+     "gusset trace <(gusset draw site/examples/footbridge.json --unit mm)"},
+    {"draw", "FILE", kDrawOptions, "the centre lines for drawing programs, as DXF R12",
+     "gusset draw site/examples/footbridge.json --unit mm"},
     {"link",
      "FILE",
      {},

@@ -1,6 +1,7 @@
 #include "cli/commands.hpp"
 
 #include "cli/check_command.hpp"
+#include "cli/drawing_commands.hpp"
 #include "cli/exercise_command.hpp"
 #include "cli/export_command.hpp"
 #include "cli/handout_command.hpp"
@@ -124,6 +125,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "variants") {
         return withNotes(answerVariants(arguments, reading), reading);
+    }
+    if (name == "draw") {
+        return withNotes(answerDraw(book, arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

@@ -2,6 +2,7 @@
 
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
+#include "cli/drawing_commands.hpp"
 #include "cli/input.hpp"
 #include "cli/mark_command.hpp"
 #include "cli/output.hpp"
@@ -115,6 +116,14 @@ int runMark(const Arguments& arguments) {
     return report(given, given.text.empty() && isPath(input) ? input : "");
 }
 
+int runTrace(const Arguments& arguments) {
+    const Outcome<std::string> text = readTextOf(arguments.input);
+    const Answer given = text ? answerTrace(arguments, text.value())
+                              : refuse(englishPhrases(), arguments, text.issues());
+    return report(given,
+                  given.exit != Exit::WrongUse && isPath(arguments.input) ? arguments.input : "");
+}
+
 int run(const std::vector<std::string>& words) {
     const Parsed parsed = parseArguments(commands(), words);
     if (parsed.misuse) {
@@ -134,6 +143,9 @@ int run(const std::vector<std::string>& words) {
     }
     if (parsed.arguments.command->name == "mark") {
         return runMark(parsed.arguments);
+    }
+    if (parsed.arguments.command->name == "trace") {
+        return runTrace(parsed.arguments);
     }
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);

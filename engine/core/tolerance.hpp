@@ -115,4 +115,26 @@ inline constexpr double kDrawnSlope = 1e-6;
 // CSS pixels: a point this close to a line lies on it.
 inline constexpr double kSamePixel = 1e-6;
 
+// Drawings that become trusses. Ends of lines that are closer than the smaller of two shares make
+// one joint: of the larger side of the drawing, 24 mm of a roof of 24 m, as much as lines miss each
+// other that were drawn without snapping,
+inline constexpr double kDrawnSpotOfSide = 1e-3;
+// and of the length that half of the lines exceed, so that long trusses of short panels keep
+// joints apart that stand close together.
+inline constexpr double kDrawnSpotOfLine = 0.02;
+// Times the tolerance: joints closer than this that are not joined may have been meant to meet.
+inline constexpr double kDrawnGap = 5;
+// For a member that ends in the air: the same as a share of its own length.
+inline constexpr double kLooseGap = 0.1;
+// Relative to the length that half of the members exceed: a shorter one may be a slip of the pen.
+inline constexpr double kShortMember = 0.1;
+// Two lines run side by side if the sine between them is below the first, their distance is below
+// the second and they overlap by more than the third, both relative to the shorter: the edges of a
+// member that was drawn with its width.
+inline constexpr double kSideBySideTurn = 0.02;
+inline constexpr double kSideBySideGap = 0.05;
+inline constexpr double kSideBySideOverlap = 0.5;
+// z relative to x and y: above this, something has left the plane of the drawing.
+inline constexpr double kOutOfPlane = 1e-6;
+
 } // namespace gusset

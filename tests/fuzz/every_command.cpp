@@ -149,6 +149,7 @@ std::vector<CommandLine> everyCommand(const Truss& truss, Random& random) {
     add(lines, "report", {}, asked.loads, {"--html", "--csv"});
     add(lines, "export", {"--as"}, {}, {"moodle", "cloze", "gift", "blackboard", "csv"});
     add(lines, "handout", {}, {}, {"--answers", "--key"});
+    add(lines, "draw", {}, {}, {"--dxf", "--csv"});
     lines.push_back({"handout", "-"});
     lines.push_back({"check", "-"});
     lines.push_back({"link", "-"});

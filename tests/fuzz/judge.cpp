@@ -2,12 +2,17 @@
 
 #include "cli/command_list.hpp"
 #include "cli/commands.hpp"
+#include "cli/drawing_commands.hpp"
 #include "cli/input.hpp"
 #include "desk/desk.hpp"
+#include "exchange/drawings/dxf_writer.hpp"
+#include "exchange/drawings/truss_table.hpp"
 #include "exchange/links/link.hpp"
 #include "fuzz/every_request.hpp"
 #include "fuzz/soundness.hpp"
+#include "support/drawing/written_drawing.hpp"
 #include "support/english.hpp"
+#include "support/mutation.hpp"
 
 #include <algorithm>
 #include <ctime>
@@ -89,6 +94,9 @@ public:
         for (const std::string& request : everyRequest(read.value().truss, random_)) {
             ask(request);
         }
+        for (const std::string& drawing : everyDrawing(read.value().truss)) {
+            trace(mutated(drawing, text_, random_));
+        }
         return std::move(judged_);
     }
 
@@ -143,6 +151,28 @@ private:
         demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", name);
         demand(faultOfJson(reply), name);
         demand(reply == R"({"faults":[]})" ? "refused without a word" : "", name);
+    }
+
+    // The model as drawn, in every form that is read.
+    std::vector<std::string> everyDrawing(const Truss& truss) {
+        const std::vector<Stroke> strokes = drawnStrokes(truss, 0, random_);
+        return {writeDxf(englishPhrases(), truss, truss.units.length), trussTable(truss),
+                strokesAsDxf(strokes, 1, random_), strokesAsSvg(strokes, 1, random_)};
+    }
+
+    // A damaged drawing becomes a model that opens, or is refused with words.
+    void trace(const std::string& drawing) {
+        const CommandLine words{"trace", "-"};
+        const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
+        ++judged_.runs;
+        const std::clock_t start = std::clock();
+        const Answer answer = cli::answerTrace(parsed.arguments, drawing);
+        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", spelled(words));
+        demand(faultOfWords(answer), spelled(words) + " of\n" + drawing);
+        if (answer.exit == Exit::Answered && !readModel(answer.text)) {
+            demand("no sound model", spelled(words) + " of\n" + drawing);
+        }
     }
 
     // All commands on the whole model must end with the exit status of `solve`.

@@ -117,6 +117,8 @@ const names = new Set([
     'QTI Package',
     'Gusset/',
     '<p><img src=\\"',
+    // At the start of a binary DXF (exchange/drawings).
+    'Binary DXF',
     // What JSON can't hold, and how its parser begins and goes on (exchange/json/parser_words).
     'NaN',
     'Inf',
