@@ -10,6 +10,10 @@
 // - move { joint, x, y }: the model with a joint elsewhere (length units), as text
 // - answer { item, member, typed }: whether this is the force of a member, as typed
 // - slides { shape, byStep, words, hides }: a document of them
+// - pictures { shape, byStep, hides }: the same one by one, each with its name, as SVG
+// - animation { item, step, stroke, shape, hides, loops }: a drawing that moves, of that step
+// - zip { files: [ { name, text or base64 (RFC 4648, section 5) } ] }: one file of them, in base64
+// - speak { language }: nothing; from now on the lectern speaks it (exchange/json/language_file)
 // - captions { shown: [ { item, step, stroke, from, to } ] }: captions, chapters, a transcript and
 // a
 //   list of chapters, for the strokes as they were shown, in s

@@ -9,8 +9,12 @@ inline constexpr auto kTitlePolygon = "The force polygon, line by line"_phrase;
 inline constexpr auto kTitleTraced = "The line, as the load moves"_phrase;
 inline constexpr auto kUnderLoadAt = "With the load at {joint}: {value}."_phrase;
 inline constexpr auto kTitleMoves = "How it moves"_phrase;
+// What a lesson's author has put before a step.
+inline constexpr auto kWhatIsTheForce = "What is the force in {member}?"_phrase;
 
 // Of the lesson's page.
+inline constexpr auto kNotToBePacked =
+    "is no list of files that can be packed into one: save the pictures one by one"_phrase;
 inline constexpr auto kNoSuchPlace = "The lesson has no such step: open it again."_phrase;
 inline constexpr auto kSayTensionOrCompression =
     "Say whether it is tension or compression: 12 T, or 12 C."_phrase;

@@ -7,6 +7,7 @@
 #include "report/derivation/unit_load_text.hpp"
 
 #include <algorithm>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -78,7 +79,22 @@ Outcome<LessonShown> lessonFor(const PhraseBook& book, const Truss& truss, const
     };
     made.steps.erase(std::remove_if(made.steps.begin(), made.steps.end(), isLeftOut),
                      made.steps.end());
+    made.pauses = item.pauses;
     return made;
+}
+
+Outcome<std::vector<LessonShown>> lessonsFor(const PhraseBook& book, const Truss& truss,
+                                             const LoadChoice& loads, const Solution& solution,
+                                             const LessonPlan& plan) {
+    std::vector<LessonShown> lessons;
+    for (const LessonItem& item : plan.items) {
+        Outcome<LessonShown> lesson = lessonFor(book, truss, loads, solution, item);
+        if (!lesson) {
+            return lesson.issues();
+        }
+        lessons.push_back(std::move(lesson).value());
+    }
+    return lessons;
 }
 
 } // namespace gusset

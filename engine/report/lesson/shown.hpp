@@ -5,6 +5,8 @@
 #include "report/lesson/lesson.hpp"
 #include "statics/solve/solution.hpp"
 
+#include <vector>
+
 namespace gusset {
 
 // A truss that moves gives a lesson that ends with the reason. Precondition: the solution is
@@ -12,5 +14,8 @@ namespace gusset {
 // influence has no path that can be taken.
 [[nodiscard]] Outcome<LessonShown> lessonFor(const PhraseBook&, const Truss&, const LoadChoice&,
                                              const Solution&, const LessonItem&);
+// One for each item of a plan.
+[[nodiscard]] Outcome<std::vector<LessonShown>>
+lessonsFor(const PhraseBook&, const Truss&, const LoadChoice&, const Solution&, const LessonPlan&);
 
 } // namespace gusset
