@@ -99,7 +99,10 @@ private:
             beginStroke();
             stroke().table =
                 TableShown{made_.tables.size(), first, std::min(kRows, table.rows.size() - first)};
-            addSaid(stroke().spoken, first == 0 ? table.caption : std::string());
+            const std::string caption = spokenCaption(book_, table.caption);
+            addSaid(stroke().spoken,
+                    first == 0 ? caption
+                               : sayPlain(book_, phrase::kTableGoesOn, {{"caption", caption}}));
         }
         made_.tables.push_back(table);
     }
@@ -112,13 +115,16 @@ private:
             made_.lines.push_back(line);
             stroke().lines = made_.lines.size();
         }
-        addSaid(stroke().spoken, isFormula(line) ? spokenFormula(book_, line.formula)
+        addSaid(stroke().spoken, isFormula(line) ? spokenSentence(book_, line.formula)
                                                  : spokenLine(book_, line.runs));
     }
 
-    // The first stroke with an equation says its terms one by one.
+    // The first stroke with an equation says its terms one by one, unless that would be twice the
+    // same: a sum of forces in symbols.
     void sayTerms(const Notation& notation, const Step& step) {
-        if (step.equations.size() != 1) {
+        if (step.equations.size() != 1 ||
+            (step.equations.front().kind != EquationKind::SumMoments &&
+             notation.truss.classSettings.equations == EquationLines::SymbolsFirst)) {
             return;
         }
         const std::string terms = spokenSum(notation, step.equations.front());
@@ -127,7 +133,7 @@ private:
             return;
         }
         const std::string title = spokenLine(book_, made_.title);
-        const std::string plain = spokenFormula(book_, first->formula);
+        const std::string plain = spokenSentence(book_, first->formula);
         const bool isTitled = made_.strokes.front().spoken.starts_with(title);
         for (Stroke& each : made_.strokes) {
             if (const std::size_t at = each.spoken.find(plain); at != std::string::npos) {

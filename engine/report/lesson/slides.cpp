@@ -22,8 +22,8 @@ constexpr StageSize kWide{1600, 900};
 constexpr StageSize kNarrow{1200, 900};
 
 // Words below the slides, px, as slides.css has them.
-constexpr double kBeside = 0.025; // of the width, on either side
-constexpr double kBelow = 24;
+constexpr double kWordsBeside = 0.025; // of the width, on either side
+constexpr double kUnderWords = 24;
 constexpr double kLineHigh = 1.4; // of the font size
 constexpr double kLargestWords = 26;
 constexpr double kSmallestWords = 18;
@@ -32,13 +32,13 @@ constexpr double kWordsHigh = 240; // as much as the letters are made smaller fo
 // An upper bound: lines break at spaces, so that the end of one may stay empty.
 double heightOfWords(const std::string& words, double width, double size) {
     constexpr double kFilled = 0.85;
-    const double lines = std::ceil(widthOf({{words, RunStyle::Normal}}, size) / (kFilled * width));
+    const double lines = std::ceil(widthOf({Run{words}}, size) / (kFilled * width));
     return lines * kLineHigh * size;
 }
 
 double heightOfWords(const Slide& slide, double size) {
-    const double width = (1 - 2 * kBeside) * slide.picture.width;
-    double height = kBelow + heightOfWords(slide.says, width, size);
+    const double width = (1 - 2 * kWordsBeside) * slide.picture.width;
+    double height = kUnderWords + heightOfWords(slide.says, width, size);
     for (const std::string& remark : slide.remarks) {
         height += heightOfWords(remark, width, size);
     }
@@ -66,12 +66,13 @@ std::string wordsHtml(const Slide& slide) {
 // A page has one size throughout: the words that need most decide.
 std::string pageRule(const std::vector<Slide>& slides, const SlideChoices& choices) {
     const StageSize size = sizeOf(choices);
+    constexpr double kStep = 4; // px, so that it is whole in points, of which printers make pages
     double words = 0;
     for (const Slide& slide : slides) {
         words = std::max(words, choices.withWords ? heightOfWords(slide, sizeOfWords(slide)) : 0);
     }
     return "@page { size: " + svgLength(size.width) + "px " +
-           svgLength(size.height + std::ceil(words)) + "px; margin: 0; }\n";
+           svgLength(size.height + kStep * std::ceil(words / kStep)) + "px; margin: 0; }\n";
 }
 
 // What the author says and asks before a step; with an empty subject, after the last one.

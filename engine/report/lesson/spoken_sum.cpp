@@ -86,8 +86,8 @@ std::string spokenSum(const Notation& notation, const Equation& equation) {
         if (parts.other || isMoment != (parts.arm != nullptr)) {
             return {};
         }
-        text +=
-            " " + (isMoment ? momentSaid(notation, term, parts) : partSaid(notation, term, parts));
+        addSaid(text,
+                isMoment ? momentSaid(notation, term, parts) : partSaid(notation, term, parts));
     }
     return text;
 }
