@@ -256,3 +256,40 @@ test('a step that moves shows stroke after stroke and stays at its end; still fo
     assert.deepEqual(await visible(page), alone(count - 1));
     await page.close();
 });
+
+test('pictures for the manual: the stage with the pen, the plan, the speaker’s window, a slide with its words', async () => {
+    const context = await shared.browser.newContext({ ...sizes.desktop, viewport: { width: 1366, height: 768 } });
+    context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
+    const page = await context.newPage();
+    await page.goto(`${shared.site.address}lesson/${linkOf(JSON.parse(readFileSync(path.join(root, bridge), 'utf8')))}`);
+    await page.locator('#picture svg').waitFor();
+    await page.locator('#contents-open').click();
+    await page.locator('#contents button', { hasText: /^Joint A, ΣF_y$/ }).click();
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('p');
+    const answer = await page.locator('#picture text').last().boundingBox();
+    const middle = answer.y + 1.6 * answer.height;
+    await page.mouse.move(answer.x, middle);
+    await page.mouse.down();
+    await page.mouse.move(answer.x + answer.width, middle - 4, { steps: 12 });
+    await page.mouse.up();
+    await page.keyboard.press('p');
+    await screenshot(page, 'help-lesson');
+    await page.locator('#more-open').click();
+    const opened = context.waitForEvent('page');
+    await page.getByRole('button', { name: 'Speaker’s window' }).click();
+    const speaker = await opened;
+    await speaker.setViewportSize({ width: 520, height: 640 });
+    await speaker.locator('#all:not([hidden])').waitFor();
+    await screenshot(speaker, 'help-lesson-speaker');
+    await page.locator('#handed-on').scrollIntoViewIfNeeded();
+    await screenshot(page, 'help-lesson-more');
+    await context.close();
+    const html = slidesOf([bridge], ['--by-step', '--with-words']);
+    const document = await shared.browser.newPage({ viewport: { width: 1300, height: 800 } });
+    await document.setContent(html);
+    await document.locator('.slide', { has: document.locator('title', { hasText: /^Joint C, ΣF_y$/ }) }).screenshot(
+        { path: path.join(root, 'build/screenshots/help-lesson-slide.png') });
+    await document.close();
+});

@@ -9,7 +9,7 @@ inline constexpr auto kTitlePolygon = "The force polygon, line by line"_phrase;
 inline constexpr auto kTitleTraced = "The line, as the load moves"_phrase;
 inline constexpr auto kUnderLoadAt = "With the load at {joint}: {value}."_phrase;
 // Rows of a table that are shown after the first ones.
-inline constexpr auto kTableGoesOn = "{caption} Continued."_phrase;
+inline constexpr auto kTableGoesOn = "{caption}, continued."_phrase;
 inline constexpr auto kTitleMoves = "How it moves"_phrase;
 // What a lesson's author has put before a step.
 inline constexpr auto kWhatIsTheForce = "What is the force in {member}?"_phrase;

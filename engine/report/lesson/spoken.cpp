@@ -184,10 +184,10 @@ bool isNegativeAt(const Formula& formula, std::size_t i) {
            formula[i + 1].text.starts_with(kMinus) && formula[i + 2].text == ")";
 }
 
-// "(1):" at its beginning.
+// "(1)": an equation by its number.
 bool isLabelAt(const Formula& formula, std::size_t i) {
-    return i == 0 && formula.size() > 3 && formula[0].text == "(" && formula[2].text == ")" &&
-           formula[3].text == ":";
+    return i + 2 < formula.size() && formula[i].text == "(" && isNumber(formula[i + 1]) &&
+           !formula[i + 1].text.starts_with(kMinus) && formula[i + 2].text == ")";
 }
 
 // sin, cos, tan behind what they multiply, where paper needs no sign.
