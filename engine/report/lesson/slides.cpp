@@ -54,7 +54,7 @@ double sizeOfWords(const Slide& slide) {
 }
 
 std::string wordsHtml(const Slide& slide) {
-    std::string html = "<div class=\"words\"" +
+    std::string html = "<div" + svgAttribute("class", "words") +
                        svgAttribute("style", "font-size:" + svgLength(sizeOfWords(slide)) + "px") +
                        ">\n";
     for (const std::string& remark : slide.remarks) {

@@ -14,6 +14,7 @@
 
 #include <algorithm>
 #include <cctype>
+#include <cmath>
 #include <set>
 #include <string>
 #include <vector>
@@ -207,4 +208,69 @@ TEST_CASE("so do the force method, unit loads and influence lines") {
                            {ShowInfluence{line.effect, line.path}, {}, {}});
         }
     }
+}
+
+namespace {
+
+// How the loads at a joint turn about a point: positive anticlockwise. `axis`: 0 horizontal.
+double turnOf(const Truss& truss, JointId joint, int axis, Vec2 about) {
+    Vec2 force{};
+    for (const Load& load : truss.loads) {
+        const auto* at = std::get_if<JointForce>(&load.what);
+        force = at && at->joint == joint ? force + Vec2{at->fx, at->fy} : force;
+    }
+    const Vec2 part = axis == 0 ? Vec2{force.x, 0} : Vec2{0, force.y};
+    return cross(truss.joints[joint.at()].at - about, part);
+}
+
+// For each load in a sum of moments with a whole number as its arm, the words for how it turns.
+long examineTurns(const LessonShown& lesson, const LessonStep& step) {
+    long examined = 0;
+    for (const Equation& equation : lesson.working.steps[*step.step].equations) {
+        for (const Term& term : equation.terms) {
+            const bool isLoad =
+                equation.kind == EquationKind::SumMoments && term.factors.size() == 2 &&
+                term.factors[0].kind == FactorKind::Load && term.factors[1].kind == FactorKind::Arm;
+            const double arm = isLoad ? term.factors[1].value : 0.5;
+            if (arm != std::floor(arm)) {
+                continue;
+            }
+            const Symbol& symbol = term.factors[0].symbol;
+            const double turn = turnOf(lesson.truss, symbol.joint, symbol.index, equation.point);
+            const std::string words = std::to_string(static_cast<int>(arm)) +
+                                      (turn > 0 ? " metres away, turns anticlockwise: "
+                                                : " metres away, turns clockwise: ") +
+                                      (term.sign > 0 ? "plus." : "minus.");
+            INFO(lesson.truss.title << ": " << step.subject << ": " << words << "\n"
+                                    << saidBy(step));
+            CHECK(saidBy(step).find(words) != std::string::npos);
+            ++examined;
+        }
+    }
+    return examined;
+}
+
+} // namespace
+
+TEST_CASE("which way a load is said to turn is the way it turns, by the model alone") {
+    long examined = 0;
+    for (const MomentSense sense : {MomentSense::Anticlockwise, MomentSense::Clockwise}) {
+        for (Truss truss : exampleTrusses()) {
+            truss.classSettings.moments = sense;
+            truss.units.length = LengthUnit::m;
+            const bool onJoints =
+                std::all_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
+                    return std::holds_alternative<JointForce>(load.what);
+                });
+            const Outcome<LessonShown> lesson =
+                lessonFor(englishPhrases(), truss, {}, solve(truss, {}), {});
+            REQUIRE(lesson);
+            for (const LessonStep& step : lesson.value().steps) {
+                examined += onJoints && step.step && step.strokes.size() > 1
+                                ? examineTurns(lesson.value(), step)
+                                : 0;
+            }
+        }
+    }
+    CHECK(examined > 20);
 }
