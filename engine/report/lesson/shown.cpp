@@ -32,8 +32,15 @@ struct LessonMaker {
                                 {.kind = SymbolKind::MemberForce, .member = shown.member}),
                         {shown.member});
     }
+    // A cut that is refused says why, beside the truss.
     Outcome<LessonShown> operator()(const ShowCut& shown) const {
-        return lessonOf(book, truss, workCut(truss, loads, solution, shown.members), shown.members);
+        Working cut = workCut(truss, loads, solution, shown.members);
+        if (!cut.complete && cut.loads.empty()) {
+            Working paper = blankPaper(truss, loads);
+            cut.structure = std::move(paper.structure);
+            cut.loads = std::move(paper.loads);
+        }
+        return lessonOf(book, truss, std::move(cut), shown.members);
     }
     Outcome<LessonShown> operator()(const ShowDisplacement& shown) const {
         const DisplacementAxis axis = shown.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;

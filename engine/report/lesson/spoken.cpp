@@ -178,16 +178,25 @@ std::string spokenFunctions(const PhraseBook& book, std::string text) {
 
 bool isNumber(const Token& token) { return token.kind == TokenKind::Number; }
 
-// "(−60.00)" alone, as it stands behind another sign.
-bool isNegativeAt(const Formula& formula, std::size_t i) {
+// "(−60.00)", as it stands behind another sign, or "(1)", an equation by its number.
+bool isNumberInBrackets(const Formula& formula, std::size_t i) {
     return i + 2 < formula.size() && formula[i].text == "(" && isNumber(formula[i + 1]) &&
-           formula[i + 1].text.starts_with(kMinus) && formula[i + 2].text == ")";
+           formula[i + 2].text == ")";
 }
 
-// "(1)": an equation by its number.
-bool isLabelAt(const Formula& formula, std::size_t i) {
-    return i + 2 < formula.size() && formula[i].text == "(" && isNumber(formula[i + 1]) &&
-           !formula[i + 1].text.starts_with(kMinus) && formula[i + 2].text == ")";
+// Which equations a line comes from stands before a colon: "(1) − 2 · (2): …".
+bool hasColonBehind(const Formula& formula, std::size_t i) {
+    return std::any_of(formula.begin() + static_cast<std::ptrdiff_t>(i), formula.end(),
+                       [](const Token& token) { return token.text == ":"; });
+}
+
+std::string saidInBrackets(const PhraseBook& book, const Formula& formula, std::size_t i) {
+    const std::string& number = formula[i + 1].text;
+    const std::string_view minus = kMinus;
+    return number.starts_with(minus)
+               ? sayPlain(book, phrase::kSaidInBrackets, {{"number", number.substr(minus.size())}})
+           : hasColonBehind(formula, i) ? sayPlain(book, phrase::kSaidLabel, {{"number", number}})
+                                        : number;
 }
 
 // sin, cos, tan behind what they multiply, where paper needs no sign.
@@ -261,12 +270,8 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
     std::string text;
     for (std::size_t i = 0; i < formula.size(); ++i) {
         const Token& token = formula[i];
-        if (isLabelAt(formula, i)) {
-            addWord(text, sayPlain(book, phrase::kSaidLabel, {{"number", formula[i + 1].text}}));
-            i += 2;
-        } else if (i > 0 && isNegativeAt(formula, i)) {
-            const std::string number = formula[i + 1].text.substr(std::string_view(kMinus).size());
-            addWord(text, sayPlain(book, phrase::kSaidInBrackets, {{"number", number}}));
+        if (isNumberInBrackets(formula, i)) {
+            addWord(text, saidInBrackets(book, formula, i));
             i += 2;
         } else if (pauses(token)) {
             text += token.text;

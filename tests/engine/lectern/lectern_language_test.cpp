@@ -61,7 +61,8 @@ struct Foreign {
         for (const JsonValue& question : opened.find("questions")->items) {
             examine(question.text);
         }
-        for (const JsonValue& picture : ask(R"({"do":"pictures"})").find("pictures")->items) {
+        const JsonValue pictures = ask(R"({"do":"pictures"})");
+        for (const JsonValue& picture : pictures.find("pictures")->items) {
             examine(textOfHtml(textUnder(picture, "svg")));
         }
         const JsonValue captions = ask(R"({"do":"captions"})");
@@ -114,6 +115,6 @@ TEST_CASE("the lectern speaks the language that it is given, and refuses one wit
     JsonValue model{JsonValue::Kind::Text, {}, {}, {}, {}, {}};
     model.text = writeModel(gable(), Layout::Compact);
     const std::string opened = lectern.reply(R"({"do":"open","model":)" + jsonText(model) + "}");
-    CHECK(opened.find(R"("questions":["AB ?",)") != std::string::npos);
+    CHECK(opened.find("\"AB ?\"") != std::string::npos);
     CHECK(opened.find("Count") != std::string::npos); // not translated
 }

@@ -6,6 +6,7 @@
 #include "report/derivation/unit_load_text.hpp"
 #include "report/derivation/working_text.hpp"
 #include "report/lesson/shown.hpp"
+#include "report/lesson/stage.hpp"
 #include "support/english.hpp"
 #include "support/trusses/example_trusses.hpp"
 #include "support/trusses/worked_truss.hpp"
@@ -32,7 +33,7 @@ bool isDigitAt(const std::string& text, std::size_t at) {
 
 // Whether "minus" stands before this place, as a sign or as a word.
 bool isNegative(const std::string& text, std::size_t at) {
-    for (const std::string before : {"\u2212", "\u2212 ", "minus "}) {
+    for (const std::string before : {"\u2212", "\u2212 ", "minus ", "negative "}) {
         if (at >= before.size() && text.compare(at - before.size(), before.size(), before) == 0) {
             return true;
         }
@@ -108,6 +109,18 @@ std::vector<Passage> passagesOf(const Truss& truss, const Solution& solution,
                : forceMethodPassages(writer, forceMethod(truss, {}, solution));
 }
 
+// What is written in the drawings of a step.
+std::string drawnBy(const LessonShown& lesson, std::size_t step) {
+    std::string text;
+    for (std::size_t k = 0; k < lesson.steps[step].strokes.size(); ++k) {
+        const Sketch sketch = stageOf(englishPhrases(), lesson, {step, k}, {1600, 900}).sketch;
+        for (const SketchWords& words : sketch.words) {
+            text += plainText(words.words) + "\n";
+        }
+    }
+    return text;
+}
+
 // That each step says every number that it shows, and no number that is not printed. Those that are
 // printed but stand in tables are shown, not read out.
 void examineNumbers(const Truss& truss, const LessonItem& item) {
@@ -117,9 +130,10 @@ void examineNumbers(const Truss& truss, const LessonItem& item) {
     const LessonShown& lesson = made.value();
     const std::vector<Passage> passages = passagesOf(truss, solution, item, lesson);
     const char sign = truss.classSettings.decimalSign;
-    for (const LessonStep& step : lesson.steps) {
-        const std::string printed =
-            step.step ? passagesText({passages[*step.step]}) : passagesText(passages);
+    for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
+        const LessonStep& step = lesson.steps[i];
+        const std::string printed = step.step ? passagesText({passages[*step.step]})
+                                              : passagesText(passages) + drawnBy(lesson, i);
         const Numbers said = signedNumbers(saidBy(step), sign);
         INFO(truss.title << ": " << step.subject << "\n" << printed << "\n" << saidBy(step));
         CHECK(firstMissing(signedNumbers(shownBy(step), sign), said) == "");
