@@ -58,16 +58,18 @@ std::string slidesReply(const PhraseBook& book, const Opened& opened, const Json
     return out.take();
 }
 
-std::string picturesReply(const PhraseBook& book, const Opened& opened, const JsonValue& request) {
-    const std::vector<Slide> slides =
-        slidesOf(book, opened.lessons, slideChoicesUnder(request, opened.plan));
+std::string pictureReply(const PhraseBook& book, const Opened& opened, const JsonValue& request) {
+    const SlideChoices choices = slideChoicesUnder(request, opened.plan);
+    const std::vector<SlidePlace> places = slidePlaces(opened.lessons, choices);
+    const auto index = indexUnder(request, "index", places.size());
+    if (!index) {
+        return refusalOf(book, {{IssueCode::Missing, "index", phrase::kNoSuchPlace}});
+    }
     JsonText out(Layout::Compact);
     out.beginObject();
-    std::size_t count = 0;
-    out.objects("pictures", slides, [&](const Slide& slide) {
-        out.text("name", pictureNumber(count++));
-        out.text("svg", svgOf(slide.picture));
-    });
+    out.text("name", pictureNumber(*index));
+    out.text("svg", svgOf(slideAt(book, opened.lessons, places[*index], choices).picture));
+    out.whole("of", static_cast<long>(places.size()));
     out.endObject();
     return out.take();
 }

@@ -10,7 +10,7 @@
 namespace gusset {
 
 [[nodiscard]] std::string slidesReply(const PhraseBook&, const Opened&, const JsonValue& request);
-[[nodiscard]] std::string picturesReply(const PhraseBook&, const Opened&, const JsonValue& request);
+[[nodiscard]] std::string pictureReply(const PhraseBook&, const Opened&, const JsonValue& request);
 // Precondition: the lesson has such a step.
 [[nodiscard]] std::string animationReply(const PhraseBook&, const Opened&, std::size_t item,
                                          std::size_t step, const JsonValue& request);

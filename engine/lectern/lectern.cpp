@@ -27,16 +27,6 @@ namespace {
 constexpr double kLargestStage = 8192;
 constexpr double kSmallestStage = 120;
 
-// An index below `size`, or none.
-std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
-                                      std::size_t size) {
-    const double number = numberUnder(request, key, -1);
-    if (!(number >= 0 && number < static_cast<double>(size))) {
-        return std::nullopt;
-    }
-    return static_cast<std::size_t>(number);
-}
-
 struct Place {
     std::size_t item = 0;
     std::size_t step = 0;
@@ -356,7 +346,7 @@ std::string Lectern::reply(std::string_view json) {
            : wants == "move"      ? state.move(value)
            : wants == "answer"    ? state.answer(value)
            : wants == "slides"    ? slidesReply(state.book, *state.opened, value)
-           : wants == "pictures"  ? picturesReply(state.book, *state.opened, value)
+           : wants == "picture"   ? pictureReply(state.book, *state.opened, value)
            : wants == "zip"       ? zipReply(state.book, value)
            : wants == "animation" ? state.animation(value)
            : wants == "captions"  ? state.captions(value)

@@ -10,7 +10,8 @@
 // - move { joint, x, y }: the model with a joint elsewhere (length units), as text
 // - answer { item, member, typed }: whether this is the force of a member, as typed
 // - slides { shape, byStep, words, hides }: a document of them
-// - pictures { shape, byStep, hides }: the same one by one, each with its name, as SVG
+// - picture { index, shape, byStep, hides }: one of them as SVG, its number as a name, and of how
+//   many
 // - animation { item, step, stroke, shape, hides, loops }: a drawing that moves, of that step
 // - zip { files: [ { name, text or base64 (RFC 4648, section 5) } ] }: one file of them, in base64
 // - speak { language }: nothing; from now on the lectern speaks it (exchange/json/language_file)

@@ -46,4 +46,13 @@ Outcome<Opened> openLesson(const PhraseBook& book, Truss truss, const LoadChoice
     return opened;
 }
 
+std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
+                                      std::size_t size) {
+    const double number = numberUnder(request, key, -1);
+    if (!(number >= 0 && number < static_cast<double>(size))) {
+        return std::nullopt;
+    }
+    return static_cast<std::size_t>(number);
+}
+
 } // namespace gusset

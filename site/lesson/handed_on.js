@@ -53,28 +53,39 @@ export function createHandedOn({ place, lectern, lesson, tell }) {
         saveFile(name, bytesOf(reply.base64), 'application/zip');
         tell(`Saved as ${name}: ${files.length} numbered pictures.`);
     }
-    async function painted() {
-        const { pictures } = lectern({ do: 'pictures', ...choices() });
+    // One after the other, so that the page stays alive and tells how far it is. `made` turns a drawing into a file.
+    async function drawAll(made) {
         const files = [];
-        for (const { name, svg } of pictures) {
-            tell(`Painting ${files.length + 1} of ${pictures.length} …`);
-            files.push({ name: `${name}.png`, base64: await base64urlOf(await pngOf(svg, { scale: pixelsOfPicture, ground: paper })) });
+        const chosen = choices();
+        for (let of = 1; files.length < of;) {
+            const picture = lectern({ do: 'picture', index: files.length, ...chosen });
+            if (picture.faults) {
+                throw new Error(picture.faults.join(' '));
+            }
+            ({ of } = picture);
+            tell(`Drawing ${files.length + 1} of ${of} …`);
+            files.push(await made(picture));
         }
         return files;
     }
-    at('save-png').addEventListener('click', async () => {
-        at('save-png').disabled = true;
-        try {
-            saveZip('pictures-png.zip', await painted());
-        } catch (error) {
-            tell(`The pictures could not be painted (${error.message}). Save them as SVG files.`);
-        }
-        at('save-png').disabled = false;
-    });
-    at('save-svg').addEventListener('click', () => {
-        const { pictures } = lectern({ do: 'pictures', ...choices() });
-        saveZip('pictures-svg.zip', pictures.map(({ name, svg }) => ({ name: `${name}.svg`, text: svg })));
-    });
+    const pause = () => new Promise((resolve) => { setTimeout(resolve); });
+    const asSvg = async ({ name, svg }) => {
+        await pause();
+        return { name: `${name}.svg`, text: svg };
+    };
+    const asPng = async ({ name, svg }) =>
+        ({ name: `${name}.png`, base64: await base64urlOf(await pngOf(svg, { scale: pixelsOfPicture, ground: paper })) });
+    for (const [button, name, made] of [['save-png', 'pictures-png.zip', asPng], ['save-svg', 'pictures-svg.zip', asSvg]]) {
+        at(button).addEventListener('click', async () => {
+            at(button).disabled = true;
+            try {
+                saveZip(name, await drawAll(made));
+            } catch (error) {
+                tell(`The pictures could not be made: ${error.message}`);
+            }
+            at(button).disabled = false;
+        });
+    }
     at('animate').addEventListener('click', () => {
         const { item, step } = lesson.state().place;
         const { svg } = lectern({ do: 'animation', item, step, stroke: 0, loops: at('loops').checked, ...choices() });

@@ -111,7 +111,8 @@ std::vector<std::string> lecternRequests(const Truss& given, Random& random) {
     }
     requests.push_back(R"({"do":"animation",)" + anyPlace(random) + "," + anyChoices(random) + "}");
     requests.push_back(R"({"do":"slides",)" + anyChoices(random) + "}");
-    requests.push_back(R"({"do":"pictures",)" + anyChoices(random) + "}");
+    requests.push_back(R"({"do":"picture","index":)" + anyNumber(random) + "," +
+                       anyChoices(random) + "}");
     requests.push_back(R"({"do":"zip","files":)" + anyFiles(random) + "}");
     requests.push_back(R"({"do":"captions","shown":[)" + anyShown(random) + "]}");
     requests.push_back(R"({"do":"plan","plan":)" + anyPlan(truss, random) + "}");

@@ -10,7 +10,6 @@
 #include <algorithm>
 #include <cmath>
 #include <span>
-#include <utility>
 
 namespace gusset {
 
@@ -94,38 +93,51 @@ std::vector<std::string> remarksAt(const PhraseBook& book, const LessonShown& le
     return remarks;
 }
 
-void addSlides(const PhraseBook& book, const LessonShown& lesson, std::size_t at,
-               const SlideChoices& choices, std::vector<Slide>& slides) {
-    const LessonStep& step = lesson.steps[at];
-    std::vector<std::string> remarks = remarksAt(book, lesson, step.subject);
-    std::string says;
-    for (std::size_t k = 0; k < step.strokes.size(); ++k) {
-        addSaid(says, step.strokes[k].spoken);
-        if (!choices.byStep || k + 1 == step.strokes.size()) {
-            slides.push_back(
-                {plainText(step.title),
-                 stageOf(book, lesson, {at, k, choices.hidesValues}, sizeOf(choices)).sketch,
-                 std::exchange(remarks, {}), std::exchange(says, {})});
-        }
-    }
-}
-
 } // namespace
 
 StageSize sizeOf(const SlideChoices& choices) { return choices.narrow ? kNarrow : kWide; }
 
+std::vector<SlidePlace> slidePlaces(const std::vector<LessonShown>& lessons,
+                                    const SlideChoices& choices) {
+    std::vector<SlidePlace> places;
+    for (std::size_t k = 0; k < lessons.size(); ++k) {
+        for (std::size_t i = 0; i < lessons[k].steps.size(); ++i) {
+            const std::size_t strokes = lessons[k].steps[i].strokes.size();
+            for (std::size_t last = choices.byStep ? strokes - 1 : 0; last < strokes; ++last) {
+                places.push_back({k, i, choices.byStep ? 0 : last, last});
+            }
+        }
+    }
+    return places;
+}
+
+Slide slideAt(const PhraseBook& book, const std::vector<LessonShown>& lessons,
+              const SlidePlace& place, const SlideChoices& choices) {
+    const LessonShown& lesson = lessons[place.lesson];
+    const LessonStep& step = lesson.steps[place.step];
+    Slide slide;
+    slide.title = plainText(step.title);
+    slide.picture =
+        stageOf(book, lesson, {place.step, place.last, choices.hidesValues}, sizeOf(choices))
+            .sketch;
+    for (std::size_t i = place.first; i <= place.last; ++i) {
+        addSaid(slide.says, step.strokes[i].spoken);
+    }
+    if (place.first == 0) {
+        slide.remarks = remarksAt(book, lesson, step.subject);
+    }
+    if (place.step + 1 == lesson.steps.size() && place.last + 1 == step.strokes.size()) {
+        const std::vector<std::string> last = remarksAt(book, lesson, {});
+        slide.remarks.insert(slide.remarks.end(), last.begin(), last.end());
+    }
+    return slide;
+}
+
 std::vector<Slide> slidesOf(const PhraseBook& book, const std::vector<LessonShown>& lessons,
                             const SlideChoices& choices) {
     std::vector<Slide> slides;
-    for (const LessonShown& lesson : lessons) {
-        for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
-            addSlides(book, lesson, i, choices, slides);
-        }
-        if (!lesson.steps.empty()) {
-            for (std::string& remark : remarksAt(book, lesson, {})) {
-                slides.back().remarks.push_back(std::move(remark));
-            }
-        }
+    for (const SlidePlace& place : slidePlaces(lessons, choices)) {
+        slides.push_back(slideAt(book, lessons, place, choices));
     }
     return slides;
 }

@@ -20,10 +20,21 @@ struct SlideChoices {
 
 struct Slide {
     std::string title; // of its step
-    Sketch picture;
+    Sketch picture{};
     std::vector<std::string> remarks{}; // of the lesson's author: before it, or after the last one
     std::string says{};                 // since the slide before
 };
+// Which strokes a slide shows: it is drawn as the last of them, and says all.
+struct SlidePlace {
+    std::size_t lesson = 0;
+    std::size_t step = 0;
+    std::size_t first = 0;
+    std::size_t last = 0;
+};
+[[nodiscard]] std::vector<SlidePlace> slidePlaces(const std::vector<LessonShown>&,
+                                                  const SlideChoices&);
+[[nodiscard]] Slide slideAt(const PhraseBook&, const std::vector<LessonShown>&, const SlidePlace&,
+                            const SlideChoices&);
 [[nodiscard]] std::vector<Slide> slidesOf(const PhraseBook&, const std::vector<LessonShown>&,
                                           const SlideChoices&);
 // "0007" for the seventh: so pictures sort in the order in which they are shown.

@@ -61,9 +61,10 @@ struct Foreign {
         for (const JsonValue& question : opened.find("questions")->items) {
             examine(question.text);
         }
-        const JsonValue pictures = ask(R"({"do":"pictures"})");
-        for (const JsonValue& picture : pictures.find("pictures")->items) {
+        for (long i = 0, of = 1; i < of; ++i) {
+            const JsonValue picture = ask(R"({"do":"picture","index":)" + std::to_string(i) + "}");
             examine(textOfHtml(textUnder(picture, "svg")));
+            of = static_cast<long>(numberUnder(picture, "of"));
         }
         const JsonValue captions = ask(R"({"do":"captions"})");
         for (const char* key : {"list", "transcript"}) {
