@@ -225,7 +225,7 @@ test('the slides are saved as numbered PNG and SVG files, and a step as a drawin
 test('a step that moves shows stroke after stroke and stays at its end; still for those who want no motion', async () => {
     const { page: lesson, context } = await arrive();
     await lesson.keyboard.press('Escape');
-    while (!(await lesson.locator('#where').textContent()).endsWith(': Joint A')) {
+    while (!(await lesson.locator('#where').textContent()).endsWith(': Joint A, ΣF_y')) {
         await lesson.keyboard.press('ArrowRight');
     }
     await lesson.locator('#more-open').click();
