@@ -181,6 +181,14 @@ const gable = { gusset: 1, joints: [{ id: 'A', x: 0, y: 0 }, { id: 'B', x: 4, y:
     members: [{ a: 'A', b: 'B' }, { a: 'B', b: 'C' }, { a: 'A', b: 'C' }],
     supports: [{ joint: 'A', kind: 'pin' }, { joint: 'B', kind: 'roller', reaction: 90 }], loads: [{ joint: 'C', fy: -10 }] };
 
+test('a board without joints, or with one, has its slides too', () => {
+    for (const joints of [[], [{ id: 'A', x: 0, y: 0 }]]) {
+        const { status, stdout, stderr } = gusset(['lesson', '-'], JSON.stringify({ gusset: 1, joints, members: [] }));
+        assert.equal(status, gusset(['working', '-'], JSON.stringify({ gusset: 1, joints, members: [] })).status, stderr);
+        assert.ok(slidesIn(stdout).length > 0);
+    }
+});
+
 test('what can’t be done is said, with the name and the cure', () => {
     const refusals = [
         [['--shape', '3:2'], 3, /--shape: is 16:9 or 4:3/],
