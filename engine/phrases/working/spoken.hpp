@@ -55,6 +55,7 @@ inline constexpr auto kSaidTurnsLeftMinus =
     "{force}, {arm} away, turns anticlockwise: minus."_phrase;
 inline constexpr auto kSaidTurnsRightPlus = "{force}, {arm} away, turns clockwise: plus."_phrase;
 inline constexpr auto kSaidTurnsRightMinus = "{force}, {arm} away, turns clockwise: minus."_phrase;
+inline constexpr auto kSaidLoadAt = "load at {joint}"_phrase;
 inline constexpr auto kSaidWith = "Plus {force}."_phrase;
 inline constexpr auto kSaidAgainst = "Minus {force}."_phrase;
 inline constexpr auto kSaidProduct = "{force} times {factor}"_phrase;

@@ -43,7 +43,7 @@ public:
     void add(const Passage& passage) {
         if (!passage.goesOn) { // the room looks at the new body first
             beginStroke();
-            addSaid(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, titleSaid());
         }
         for (const auto& part : passage.parts) {
             if (const auto* sketch = std::get_if<Sketch>(&part)) {
@@ -56,7 +56,7 @@ public:
         }
         if (made_.strokes.empty()) {
             beginStroke();
-            addSaid(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, titleSaid());
         }
     }
 
@@ -85,6 +85,7 @@ public:
 
 private:
     Stroke& stroke() { return made_.strokes.back(); }
+    std::string titleSaid() const { return withCapital(spokenLine(book_, made_.title)); }
 
     void beginStroke() {
         Stroke next;
@@ -132,7 +133,7 @@ private:
         if (terms.empty() || first == made_.lines.end()) {
             return;
         }
-        const std::string title = spokenLine(book_, made_.title);
+        const std::string title = titleSaid();
         const std::string plain = spokenSentence(book_, first->formula);
         const bool isTitled = made_.strokes.front().spoken.starts_with(title);
         for (Stroke& each : made_.strokes) {

@@ -288,15 +288,19 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
     return text;
 }
 
+std::string withCapital(std::string text) {
+    if (!text.empty()) {
+        text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    }
+    return text;
+}
+
 // A name keeps its letters; a word begins the sentence.
 std::string spokenSentence(const PhraseBook& book, const Formula& formula) {
     std::string text = spokenFormula(book, formula);
     const bool isName = !formula.empty() && formula.front().kind == TokenKind::Variable &&
                         formula.front().text.find(kSum) == std::string::npos;
-    if (!isName && !text.empty()) {
-        text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
-    }
-    return text;
+    return isName ? text : withCapital(std::move(text));
 }
 
 void endSaid(std::string& text) {

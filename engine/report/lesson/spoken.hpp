@@ -9,6 +9,8 @@ namespace gusset {
 
 // "F AB equals 60 over 12 equals 5 kN up".
 [[nodiscard]] std::string spokenFormula(const PhraseBook&, const Formula&);
+// A sentence that begins with a word of its phrase, not with a name.
+[[nodiscard]] std::string withCapital(std::string);
 // The same as a sentence, which begins with a capital unless it begins with a symbol.
 [[nodiscard]] std::string spokenSentence(const PhraseBook&, const Formula&);
 // "→ 3" is "to the right 3"; other texts stay.
