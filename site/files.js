@@ -33,31 +33,6 @@ export function saveContent(name, content) { // bytes or text
     download(name, new Blob([content], { type: types[name.split('.').at(-1)] }));
 }
 
-const pixelsOfPicture = 2; // per CSS pixel: sharp in print and on a fine screen
-
-function drawn(svg) {
-    const address = URL.createObjectURL(new Blob([svg], { type: types.svg }));
-    const image = new Image();
-    return new Promise((resolve, reject) => {
-        image.onload = () => resolve(image);
-        image.onerror = () => reject(new Error('the drawing was refused'));
-        image.src = address;
-    }).finally(() => URL.revokeObjectURL(address));
-}
-
-async function pixelsOf(svg) {
-    const image = await drawn(svg);
-    const sheet = document.createElement('canvas');
-    sheet.width = Math.round(image.width * pixelsOfPicture);
-    sheet.height = Math.round(image.height * pixelsOfPicture);
-    sheet.getContext('2d').drawImage(image, 0, 0, sheet.width, sheet.height);
-    const blob = await new Promise((resolve) => sheet.toBlob(resolve, 'image/png'));
-    if (!blob) {
-        throw new Error('it is too large');
-    }
-    return blob;
-}
-
 export function canShareLinks() {
     return typeof navigator.share === 'function';
 }
@@ -94,7 +69,8 @@ export function createFiles({ open, tell, begun }) {
 
     async function savePicture(name, svg) {
         try {
-            download(name, await pixelsOf(svg));
+            const { pngOf } = await import('./png.js');
+            download(name, await pngOf(svg));
         } catch (error) {
             tell(`The picture could not be made (${error.message}). Save it as SVG.`, true);
         }

@@ -1,4 +1,4 @@
-// The language of the board, the tables and the working: a file of translations (languages/NAME.json, made from
+// The language of the board, the tables, the working and the lesson: a file of translations (languages/NAME.json, made from
 // what `node site/languages/sentences.mjs` prints), loaded only if the address asks for it with ?language=NAME.
 // Without one the page is in English.
 export async function loadLanguage() {
@@ -6,7 +6,7 @@ export async function loadLanguage() {
     if (!/^[a-z]{2,3}(-[A-Za-z0-9]{2,8})*$/.test(name)) { // a language tag (RFC 5646), not a path
         return '';
     }
-    const response = await fetch(`languages/${name}.json`).catch(() => null);
+    const response = await fetch(new URL(`languages/${name}.json`, import.meta.url)).catch(() => null);
     if (!response?.ok) {
         return '';
     }

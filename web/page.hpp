@@ -103,7 +103,7 @@ enum class Return {
 // Instead of putFirstBoard, with the notebook on its simplest page.
 void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
 
-// From now on the page speaks this language (app/state/language). A table that can't be read is
+// From now on the page speaks this language (exchange/json/language_file). A table that can't be read is
 // reported in a message, and the page stays as it is.
 void speak(Page&, std::string_view language);
 

@@ -1,9 +1,9 @@
 // Which board the page starts with.
-#include "app/state/language.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
 #include "demo.hpp"
 #include "exchange/files/model_file.hpp"
+#include "exchange/json/language_file.hpp"
 #include "page.hpp"
 #include "phrases/frame.hpp"
 

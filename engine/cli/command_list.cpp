@@ -136,11 +136,14 @@ constexpr Option kShape{"--shape", "16:9", 0, "or 4:3"};
 constexpr Option kByStep{"--by-step", "", 0,
                          "a slide for each step; otherwise one for each equation and each answer"};
 constexpr Option kWithWords{"--with-words", "", 0, "what is said below each slide"};
+constexpr Option kAnimate{"--animate", "STEP", kForm,
+                          "a step, its strokes one after the other, as a drawing that moves"};
+constexpr Option kLoop{"--loop", "", 0, "over and over; otherwise it stops at its end"};
 constexpr Option kHideValues{"--hide-values", "", 0, "no values on the drawing of the truss"};
 constexpr std::array kLessonOptions{
-    kCase,          kCombination, kWorkMember, kDisplacement, kSection,   kForceMethod,
-    kWorkInfluence, kPolygon,     kPath,       kSlides,       kVtt,       kPictures,
-    kWords,         kShape,       kByStep,     kWithWords,    kHideValues};
+    kCase,    kCombination, kWorkMember, kDisplacement, kSection,   kForceMethod, kWorkInfluence,
+    kPolygon, kPath,        kSlides,     kVtt,          kPictures,  kWords,       kAnimate,
+    kLoop,    kShape,       kByStep,     kWithWords,    kHideValues};
 
 constexpr Option kDrawnUnit{"--unit", "mm", 0, "in which it was drawn, whatever the file says"};
 constexpr Option kTolerance{"--tolerance", "5", 0,

@@ -5,13 +5,14 @@
 #include "desk/given.hpp"
 #include "exchange/json/json_text.hpp"
 #include "exchange/json/json_value.hpp"
+#include "exchange/json/language_file.hpp"
 #include "exchange/lessons/lesson_file.hpp"
 #include "exchange/links/link.hpp"
+#include "lectern/handed_on.hpp"
 #include "lectern/opened.hpp"
 #include "phrases/working/lesson.hpp"
 #include "report/formula/notation.hpp"
 #include "report/lesson/captions.hpp"
-#include "report/lesson/slides.hpp"
 #include "report/sketch/sketch_svg.hpp"
 
 #include <algorithm>
@@ -25,16 +26,6 @@ namespace {
 // The largest screen that a stage is laid out for, px.
 constexpr double kLargestStage = 8192;
 constexpr double kSmallestStage = 120;
-
-// An index below `size`, or none.
-std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
-                                      std::size_t size) {
-    const double number = numberUnder(request, key, -1);
-    if (!(number >= 0 && number < static_cast<double>(size))) {
-        return std::nullopt;
-    }
-    return static_cast<std::size_t>(number);
-}
 
 struct Place {
     std::size_t item = 0;
@@ -171,6 +162,13 @@ std::string writeOpened(const PhraseBook& book, const Opened& opened) {
         out.endArray();
     }
     out.endArray();
+    std::vector<std::string> questions;
+    for (std::size_t i = 0; i < opened.truss.members.size(); ++i) {
+        questions.push_back(
+            sayPlain(book, phrase::kWhatIsTheForce,
+                     {{"member", memberName(opened.truss, MemberId{static_cast<int>(i)})}}));
+    }
+    out.texts("questions", questions);
     out.text("forceUnit", symbolOf(opened.truss.units.force));
     out.endObject();
     return out.take();
@@ -184,19 +182,10 @@ std::string paceOf(const JsonValue& request) {
     return out.take();
 }
 
-SlideChoices slideChoicesUnder(const JsonValue& request) {
-    SlideChoices choices;
-    choices.narrow = textUnder(request, "shape") == "4:3";
-    choices.byStep = isYes(request, "byStep");
-    choices.withWords = isYes(request, "words");
-    choices.hidesValues = isYes(request, "hides");
-    return choices;
-}
-
 } // namespace
 
 struct Lectern::State {
-    const PhraseBook& book;
+    PhraseBook book;
     std::optional<Opened> opened{};
 
     std::string open(const JsonValue& request);
@@ -204,7 +193,8 @@ struct Lectern::State {
     std::string plan(const JsonValue& request) const;
     std::string move(const JsonValue& request) const;
     std::string answer(const JsonValue& request) const;
-    std::string slides(const JsonValue& request) const;
+    std::string animation(const JsonValue& request) const;
+    std::string speak(const JsonValue& request);
     std::string captions(const JsonValue& request) const;
     std::string nothing() const {
         return refusalOf(book, {{IssueCode::Missing, "item", phrase::kNoSuchPlace}});
@@ -218,6 +208,21 @@ std::string Lectern::State::open(const JsonValue& request) {
     }
     opened = std::move(made).value();
     return writeOpened(book, *opened);
+}
+
+// Before a lesson is opened: what is open was derived in the language before.
+std::string Lectern::State::speak(const JsonValue& request) {
+    const Outcome<PhraseBook> language = readLanguage(textUnder(request, "language"));
+    if (!language) {
+        return refusalOf(book, language.issues());
+    }
+    book = language.value();
+    return "{}";
+}
+
+std::string Lectern::State::animation(const JsonValue& request) const {
+    const auto place = placeUnder(request, *opened);
+    return place ? animationReply(book, *opened, place->item, place->step, request) : nothing();
 }
 
 std::string Lectern::State::stage(const JsonValue& request) const {
@@ -328,16 +333,6 @@ std::string Lectern::State::answer(const JsonValue& request) const {
     return out.take();
 }
 
-std::string Lectern::State::slides(const JsonValue& request) const {
-    const SlideChoices choices = slideChoicesUnder(request);
-    JsonText out(Layout::Compact);
-    out.beginObject();
-    out.text("html",
-             slidesHtml({book, opened->truss}, slidesOf(book, opened->lessons, choices), choices));
-    out.endObject();
-    return out.take();
-}
-
 std::string Lectern::State::captions(const JsonValue& request) const {
     std::vector<Caption> captions;
     const JsonValue* shown = request.find("shown");
@@ -362,7 +357,7 @@ std::string Lectern::State::captions(const JsonValue& request) const {
     return out.take();
 }
 
-Lectern::Lectern(const PhraseBook& book) : state_(new State{book}) {}
+Lectern::Lectern(const PhraseBook& book) : state_(new State{book, {}}) {}
 Lectern::~Lectern() = default;
 
 std::string Lectern::reply(std::string_view json) {
@@ -375,18 +370,24 @@ std::string Lectern::reply(std::string_view json) {
     if (wants == "open") {
         return state_->open(value);
     }
+    if (wants == "speak") {
+        return state_->speak(value);
+    }
     if (!state_->opened) {
         return state_->nothing();
     }
     const State& state = *state_;
-    return wants == "stage"      ? state.stage(value)
-           : wants == "plan"     ? state.plan(value)
-           : wants == "move"     ? state.move(value)
-           : wants == "answer"   ? state.answer(value)
-           : wants == "slides"   ? state.slides(value)
-           : wants == "captions" ? state.captions(value)
-           : wants == "pace"     ? paceOf(value)
-                                 : state.nothing();
+    return wants == "stage"       ? state.stage(value)
+           : wants == "plan"      ? state.plan(value)
+           : wants == "move"      ? state.move(value)
+           : wants == "answer"    ? state.answer(value)
+           : wants == "slides"    ? slidesReply(state.book, *state.opened, value)
+           : wants == "picture"   ? pictureReply(state.book, *state.opened, value)
+           : wants == "zip"       ? zipReply(state.book, value)
+           : wants == "animation" ? state.animation(value)
+           : wants == "captions"  ? state.captions(value)
+           : wants == "pace"      ? paceOf(value)
+                                  : state.nothing();
 }
 
 } // namespace gusset

@@ -16,6 +16,11 @@
 //   "about". The words are those that were shown, which the model may no longer have. Nothing
 //   shown: at reading pace
 // - pace { says }: the seconds that it takes to say it
+// - picture { index, shape, byStep, hides }: one of them as SVG, its number as a name, and of how
+//   many
+// - animation { item, step, stroke, shape, hides, loops }: a drawing that moves, of that step
+// - zip { files: [ { name, text or base64 (RFC 4648, section 5) } ] }: one file of them, in base64
+// - speak { language }: nothing; from now on the lectern speaks it (exchange/json/language_file)
 //
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 

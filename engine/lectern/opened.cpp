@@ -37,14 +37,22 @@ Outcome<Opened> openLesson(const PhraseBook& book, Truss truss, const LoadChoice
     if (!solution.errors.empty()) {
         return solution.errors;
     }
-    for (const LessonItem& item : opened.plan.items) {
-        Outcome<LessonShown> lesson = lessonFor(book, opened.truss, loads, solution, item);
-        if (!lesson) {
-            return lesson.issues();
-        }
-        opened.lessons.push_back(std::move(lesson).value());
+    Outcome<std::vector<LessonShown>> lessons =
+        lessonsFor(book, opened.truss, loads, solution, opened.plan);
+    if (!lessons) {
+        return lessons.issues();
     }
+    opened.lessons = std::move(lessons).value();
     return opened;
+}
+
+std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
+                                      std::size_t size) {
+    const double number = numberUnder(request, key, -1);
+    if (!(number >= 0 && number < static_cast<double>(size))) {
+        return std::nullopt;
+    }
+    return static_cast<std::size_t>(number);
 }
 
 } // namespace gusset

@@ -3,9 +3,13 @@
 
 #include "classroom/lesson/plan.hpp"
 #include "core/outcome.hpp"
+#include "exchange/json/json_value.hpp"
 #include "report/lesson/lesson.hpp"
 
+#include <cstddef>
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace gusset {
@@ -19,5 +23,8 @@ struct Opened {
 // A text of a model, or a link.
 [[nodiscard]] Outcome<Opened> openLesson(const PhraseBook&, const std::string& model);
 [[nodiscard]] Outcome<Opened> openLesson(const PhraseBook&, Truss, const LoadChoice&);
+// The index under a key of a request, if it is one below `size`.
+[[nodiscard]] std::optional<std::size_t> indexUnder(const JsonValue& request, std::string_view key,
+                                                    std::size_t size);
 
 } // namespace gusset

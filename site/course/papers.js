@@ -1,5 +1,7 @@
 // What is handed out: sheets to print, and questions for a learning platform.
 import { at } from './element.js';
+import { base64urlOf, bytesOf } from '../bytes.js';
+import { paper, pngOf } from '../png.js';
 import { saveFile } from '../saving.js';
 
 const platforms = [
@@ -14,24 +16,10 @@ const platforms = [
 ];
 const takesPictures = new Set(['moodle', 'cloze', 'qti12', 'qti21', 'qti3']);
 
-// The drawing as a PNG of twice its size, in base64url: not every platform shows an SVG. Its inks are those of paper.
+// The drawing as a PNG in base64url: not every platform shows an SVG.
 async function pictureOf(svg) {
-    if (svg === '') {
-        return '';
-    }
-    const image = new Image();
-    image.src = `data:image/svg+xml;charset=utf-8,${encodeURIComponent(svg)}`;
-    await image.decode();
-    const canvas = Object.assign(document.createElement('canvas'), { width: 2 * image.width, height: 2 * image.height });
-    const paint = canvas.getContext('2d');
-    paint.fillStyle = '#fff';
-    paint.fillRect(0, 0, canvas.width, canvas.height);
-    paint.drawImage(image, 0, 0, canvas.width, canvas.height);
-    const [, base64] = canvas.toDataURL('image/png').split(',');
-    return base64.replace(/\+/g, '-').replace(/\//g, '_').replace(/=+$/, '');
+    return svg === '' ? '' : base64urlOf(await pngOf(svg, { ground: paper }));
 }
-
-const bytesOf = (base64) => Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
 
 // `models` resolves to what is handed out: { link, figure }.
 export function createPapers(program, models, exercisePage, whatIsHandedOut) {

@@ -1,7 +1,7 @@
 // Everything that is not needed while one turns pages: the plan, the voice, window, slides.
+import { createHandedOn } from './handed_on.js';
 import { createPlan } from './plan.js';
 import { createRecording } from './recording.js';
-import { saveFile } from '../saving.js';
 
 const page = `
 <h2>This room</h2>
@@ -16,26 +16,8 @@ const page = `
 <p id="no-voice" hidden>This browser has no voice; what is said stands in the speaker’s window.</p>
 <section id="recording"></section>
 <section id="plan"></section>
-<h2>Slides</h2>
-<p class="row"><label for="shape">Shape</label> <select id="shape"><option>16:9</option><option>4:3</option></select>
-<label for="each">A page for each</label> <select id="each"><option value="stroke">equation and answer</option>
-<option value="step">step</option></select>
-<label><input type="checkbox" id="with-words"> what is said below</label></p>
-<p class="row"><button type="button" id="print-slides">Print the slides</button>
-<button type="button" id="save-slides">Save them as a file</button></p>
+<section id="handed-on"></section>
 <p id="more-says" role="status"></p>`;
-
-// A document of its own, printed from a frame, so that the stage stays as it is.
-function printDocument(html) {
-    document.getElementById('printed')?.remove();
-    const frame = document.createElement('iframe');
-    frame.id = 'printed';
-    frame.className = 'unseen';
-    frame.title = 'Slides to print';
-    frame.srcdoc = html;
-    frame.addEventListener('load', () => frame.contentWindow.print(), { once: true });
-    document.body.append(frame);
-}
 
 export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
     panel.innerHTML = page;
@@ -61,16 +43,8 @@ export function createMore({ panel, lectern, lesson, link, fullScreen, say }) {
         lesson.voice.say(lesson.state().spoken);
     });
     at('rate').addEventListener('change', () => lesson.voice.setRate(Number(at('rate').value)));
-    const slides = () => lectern({
-        do: 'slides', shape: at('shape').value, byStep: at('each').value === 'step', words: at('with-words').checked,
-        hides: at('hides').checked,
-    }).html;
-    at('print-slides').addEventListener('click', () => printDocument(slides()));
-    at('save-slides').addEventListener('click', () => {
-        saveFile('slides.html', slides(), 'text/html');
-        tell('Saved as slides.html.');
-    });
     createRecording({ place: at('recording'), lectern, lesson, tell });
+    createHandedOn({ place: at('handed-on'), lectern, lesson, tell });
     createPlan({ place: at('plan'), lectern, lesson, tell });
     say('');
 }

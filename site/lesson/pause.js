@@ -17,7 +17,7 @@ export function createPause(lectern, opened, goOn) {
         at('pause-ask').hidden = asked < 0;
         key = JSON.stringify(pause);
         if (asked >= 0) {
-            at('pause-question').textContent = `What is the force in ${pause.asks.join('')}?`;
+            at('pause-question').textContent = opened().questions[asked];
             at('pause-unit').textContent = forceUnit;
             at('pause-typed').value = '';
             document.querySelectorAll('[name="pause-sense"]').forEach((input) => { input.checked = false; });

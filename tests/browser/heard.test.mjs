@@ -76,7 +76,7 @@ test('a truss is drawn, held, loaded, explained, changed and taken back by keys,
     const { length } = steps;
     assert.ok(length > 3, `${length} steps`);
     steps.forEach((line, i) => assert.ok(line.startsWith(`Step ${i + 2} of ${length + 1}: `), line));
-    assert.ok(steps.some((line) => /sum of F y equals 0: A y plus B y minus P C equals 0/.test(line)), 'sums are said in words');
+    assert.ok(steps.some((line) => /Sum of F y equals 0: A y plus B y minus P C equals 0/.test(line)), 'sums are said in words');
     assert.doesNotMatch(steps.join(' '), /[Σ=·−_↑↓]/, 'and no sign is left');
     await strike('Escape');
     assert.match(await strike('Shift+J'), /^Joint C, /);

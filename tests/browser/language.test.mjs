@@ -2,12 +2,12 @@
 // Latin letters is a name, a symbol, a unit, or a word that is not among the sentences that can be translated. The
 // keys of fields, which are not shown, are left out.
 import assert from 'node:assert/strict';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { after, before, test } from 'node:test';
 import path from 'node:path';
 import { sentences } from '../../site/languages/sentences.mjs';
 import { boardOf } from './board.mjs';
-import { linkTo, openPage, screenshot, serve, siteAndBrowser, sizes } from './support.mjs';
+import { linkOf, linkTo, openPage, root, screenshot, serve, siteAndBrowser, sizes } from './support.mjs';
 import { siteWith } from './upload.mjs';
 
 const shared = siteAndBrowser();
@@ -88,4 +88,31 @@ test('a language that is not there leaves the page in English', async () => {
         assert.ok(await board.has('Working'));
         await context.close();
     }
+});
+
+test('a lesson says and draws no English word, and is read by a voice of its language', async () => {
+    const model = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
+    model.lesson = { shows: [{ of: 'forces', pauses: [{ before: 'joint A', asks: ['A', 'B'] }] }, 'polygon'] };
+    const { page, context, errors } = await openPage(shared.browser, site.address);
+    await page.goto(`${site.address}lesson/?language=xx${linkOf(model)}`);
+    await page.locator('#picture svg').waitFor();
+    assert.equal(await page.locator('html').getAttribute('lang'), 'xx');
+    const count = Number((await page.locator('#where').textContent()).match(/ of (\d+)/)[1]);
+    const found = new Set();
+    for (let i = 1; i <= count; ++i) {
+        await page.locator('#where', { hasText: new RegExp(`^${i} of `) }).waitFor();
+        const texts = await page.evaluate(() => [
+            ...[...document.querySelectorAll('#picture text, #picture title')].map(({ textContent }) => textContent),
+            document.getElementById('where').textContent.replace(/^\d+ of \d+: /, ''),
+            document.getElementById('spoken').textContent, document.getElementById('pause-question').textContent]);
+        texts.flatMap((text) => englishIn(text, model)).forEach((word) => found.add(word));
+        await page.evaluate(() => document.getElementById('pause').hidden || document.getElementById('pause-aloud').click());
+        if (await page.locator('#where', { hasText: new RegExp(`^${i} of `) }).count() > 0) {
+            await page.keyboard.press('ArrowRight');
+        }
+    }
+    assert.deepEqual([...found], []);
+    await screenshot(page, 'language-lesson');
+    assert.deepEqual(errors, []);
+    await context.close();
 });

@@ -9,8 +9,10 @@
 #include "exchange/drawings/truss_table.hpp"
 #include "exchange/links/link.hpp"
 #include "fuzz/every_request.hpp"
+#include "fuzz/lectern_requests.hpp"
 #include "fuzz/soundness.hpp"
 #include "support/drawing/written_drawing.hpp"
+#include "lectern/lectern.hpp"
 #include "support/english.hpp"
 #include "support/mutation.hpp"
 
@@ -92,7 +94,11 @@ public:
             run(words, read.value());
         }
         for (const std::string& request : everyRequest(read.value().truss, random_)) {
-            ask(request);
+            ask("desk", request, [&] { return deskReply(englishPhrases(), request); });
+        }
+        Lectern lectern(englishPhrases());
+        for (const std::string& request : lecternRequests(read.value().truss, random_)) {
+            ask("lectern", request, [&] { return lectern.reply(request); });
         }
         for (const std::string& drawing : everyDrawing(read.value().truss)) {
             trace(mutated(drawing, text_, random_));
@@ -141,12 +147,13 @@ private:
         agrees(words, answer);
     }
 
-    // The desk answers in JSON, or says what is wrong and nothing else.
-    void ask(const std::string& request) {
-        const std::string name = "desk " + request.substr(0, request.find(','));
+    // Desk and lectern answer in JSON, or say what is wrong and nothing else.
+    template <class Reply>
+    void ask(const char* where, const std::string& request, const Reply& answer) {
+        const std::string name = where + (" " + request.substr(0, request.find(',')));
         ++judged_.runs;
         const std::clock_t start = std::clock();
-        const std::string reply = deskReply(englishPhrases(), request);
+        const std::string reply = answer();
         const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
         demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", name);
         demand(faultOfJson(reply), name);

@@ -18,7 +18,6 @@ inline constexpr auto kOpenNotebook = "Open the notebook"_phrase;
 inline constexpr auto kCloseNotebook = "Close the notebook"_phrase;
 inline constexpr auto kNoLanguage =
     "The page's language could not be read, so it is in English. {place}: {fault}."_phrase;
-inline constexpr auto kOtherParts = "has a translation with other parts"_phrase;
 inline constexpr auto kCloseMessage = "Close the message"_phrase;
 
 inline constexpr auto kNothingKept =

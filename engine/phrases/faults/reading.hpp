@@ -67,6 +67,9 @@ inline constexpr auto kFactorNotNumber = "must be a number, the factor of this c
 inline constexpr auto kFactorsMissing =
     "is missing: give the factor of each case, as {open} \"dead\": 1.35 {close}"_phrase;
 
+// In a table of translations.
+inline constexpr auto kOtherParts = "has a translation with other parts"_phrase;
+
 // Names that are cleaned as a model is read.
 inline constexpr auto kBareNameReadAs =
     "the name \"{before}\" has nothing in it that can be seen: it is read as \"{now}\""_phrase;

@@ -11,7 +11,11 @@ inline constexpr auto kEdgeOfReaction = "{line} is the reaction at {joint}."_phr
 inline constexpr auto kEdgeOfMember = "{line} is parallel to {member}."_phrase;
 inline constexpr auto kTitleTraced = "The line, as the load moves"_phrase;
 inline constexpr auto kUnderLoadAt = "With the load at {joint}: {value}."_phrase;
+// Rows of a table that are shown after the first ones.
+inline constexpr auto kTableGoesOn = "{caption}, continued."_phrase;
 inline constexpr auto kTitleMoves = "How it moves"_phrase;
+// What a lesson's author has put before a step.
+inline constexpr auto kWhatIsTheForce = "What is the force in {member}?"_phrase;
 
 // Of a plan that can't be kept.
 inline constexpr auto kOutOfTurn =
@@ -20,6 +24,8 @@ inline constexpr auto kStagesDiffer =
     "“{step}” has another drawing than “{before}” before it: it can’t go on with that step."_phrase;
 
 // Of the lesson's page.
+inline constexpr auto kNotToBePacked =
+    "is no list of files that can be packed into one: save the pictures one by one"_phrase;
 inline constexpr auto kNoSuchPlace = "The lesson has no such step: open it again."_phrase;
 inline constexpr auto kSayTensionOrCompression =
     "Say whether it is tension or compression: 12 T, or 12 C."_phrase;

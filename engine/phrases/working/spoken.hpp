@@ -12,12 +12,14 @@ inline constexpr auto kSaidPlus = "plus"_phrase;
 inline constexpr auto kSaidMinus = "minus"_phrase;
 inline constexpr auto kSaidTimes = "times"_phrase;
 inline constexpr auto kSaidSo = "so"_phrase;
-inline constexpr auto kSaidOpen = "bracket"_phrase;
-inline constexpr auto kSaidClose = "bracket closed"_phrase;
+inline constexpr auto kSaidOpen = "open bracket"_phrase;
+inline constexpr auto kSaidClose = "close bracket"_phrase;
 inline constexpr auto kSaidSum = "sum of {what}"_phrase;
 inline constexpr auto kSaidOver = "{above} over {below}"_phrase;
 inline constexpr auto kSaidRoot = "root of {what}"_phrase;
 inline constexpr auto kSaidNegative = "minus {number}"_phrase;
+inline constexpr auto kSaidInBrackets = "negative {number}"_phrase; // "(−3)" after another sign
+inline constexpr auto kSaidLabel = "equation {number}"_phrase;      // "(1)"
 inline constexpr auto kSaidFactor = "{factor} times {what}"_phrase;
 inline constexpr auto kSaidSine = "sine"_phrase;
 inline constexpr auto kSaidCosine = "cosine"_phrase;
@@ -40,6 +42,12 @@ inline constexpr auto kSaidCentimetres = "centimetres"_phrase;
 inline constexpr auto kSaidMillimetres = "millimetres"_phrase;
 inline constexpr auto kSaidFeet = "feet"_phrase;
 inline constexpr auto kSaidInches = "inches"_phrase;
+inline constexpr auto kSaidPer = "{unit} per {one}"_phrase; // "metres per kilonewton"
+inline constexpr auto kSaidNewton = "newton"_phrase;
+inline constexpr auto kSaidKilonewton = "kilonewton"_phrase;
+inline constexpr auto kSaidMeganewton = "meganewton"_phrase;
+inline constexpr auto kSaidPound = "pound"_phrase;
+inline constexpr auto kSaidKip = "kip"_phrase;
 
 // A sum, term by term: {arm} is a length.
 inline constexpr auto kSaidTurnsLeftPlus = "{force}, {arm} away, turns anticlockwise: plus."_phrase;
@@ -47,6 +55,7 @@ inline constexpr auto kSaidTurnsLeftMinus =
     "{force}, {arm} away, turns anticlockwise: minus."_phrase;
 inline constexpr auto kSaidTurnsRightPlus = "{force}, {arm} away, turns clockwise: plus."_phrase;
 inline constexpr auto kSaidTurnsRightMinus = "{force}, {arm} away, turns clockwise: minus."_phrase;
+inline constexpr auto kSaidLoadAt = "load at {joint}"_phrase;
 inline constexpr auto kSaidWith = "Plus {force}."_phrase;
 inline constexpr auto kSaidAgainst = "Minus {force}."_phrase;
 inline constexpr auto kSaidProduct = "{force} times {factor}"_phrase;

@@ -44,7 +44,7 @@ public:
     void add(const Passage& passage) {
         if (!passage.goesOn) { // the room looks at the new body first
             beginStroke();
-            addSaid(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, titleSaid());
         }
         for (const auto& part : passage.parts) {
             if (const auto* sketch = std::get_if<Sketch>(&part)) {
@@ -57,7 +57,7 @@ public:
         }
         if (made_.strokes.empty()) {
             beginStroke();
-            addSaid(stroke().spoken, spokenLine(book_, made_.title));
+            addSaid(stroke().spoken, titleSaid());
         }
     }
 
@@ -86,6 +86,7 @@ public:
 
 private:
     Stroke& stroke() { return made_.strokes.back(); }
+    std::string titleSaid() const { return withCapital(spokenLine(book_, made_.title)); }
 
     void beginStroke() {
         Stroke next;
@@ -100,7 +101,10 @@ private:
             beginStroke();
             stroke().table =
                 TableShown{made_.tables.size(), first, std::min(kRows, table.rows.size() - first)};
-            addSaid(stroke().spoken, first == 0 ? table.caption : std::string());
+            const std::string caption = spokenCaption(book_, table.caption);
+            addSaid(stroke().spoken,
+                    first == 0 ? caption
+                               : sayPlain(book_, phrase::kTableGoesOn, {{"caption", caption}}));
         }
         made_.tables.push_back(table);
     }
@@ -113,13 +117,16 @@ private:
             made_.lines.push_back(line);
             stroke().lines = made_.lines.size();
         }
-        addSaid(stroke().spoken, isFormula(line) ? spokenFormula(book_, line.formula)
+        addSaid(stroke().spoken, isFormula(line) ? spokenSentence(book_, line.formula)
                                                  : spokenLine(book_, line.runs));
     }
 
-    // The first stroke with an equation says its terms one by one.
+    // The first stroke with an equation says its terms one by one, unless that would be twice the
+    // same: a sum of forces in symbols.
     void sayTerms(const Notation& notation, const Step& step) {
-        if (step.equations.size() != 1) {
+        if (step.equations.size() != 1 ||
+            (step.equations.front().kind != EquationKind::SumMoments &&
+             notation.truss.classSettings.equations == EquationLines::SymbolsFirst)) {
             return;
         }
         const std::string terms = spokenSum(notation, step.equations.front());
@@ -127,8 +134,8 @@ private:
         if (terms.empty() || first == made_.lines.end()) {
             return;
         }
-        const std::string title = spokenLine(book_, made_.title);
-        const std::string plain = spokenFormula(book_, first->formula);
+        const std::string title = titleSaid();
+        const std::string plain = spokenSentence(book_, first->formula);
         const bool isTitled = made_.strokes.front().spoken.starts_with(title);
         for (Stroke& each : made_.strokes) {
             if (const std::size_t at = each.spoken.find(plain); at != std::string::npos) {

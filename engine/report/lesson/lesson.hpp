@@ -2,6 +2,7 @@
 // A derivation as it is shown to a room: steps, each in strokes, one key press each. An equation
 // and its answer are strokes of their own, so that a room can guess.
 
+#include "classroom/lesson/plan.hpp"
 #include "hand/paper/working.hpp"
 #include "hand/polygon/force_polygon.hpp"
 #include "hand/virtual_work/force_method.hpp"
@@ -79,6 +80,7 @@ struct LessonShown {
     std::shared_ptr<const ForcePolygon> polygon{};   // that strokes draw
     std::shared_ptr<const InfluenceByHand> traced{}; // likewise
     std::vector<LessonStep> steps{};
+    std::vector<LessonPause> pauses{}; // that its author put between them
 };
 
 // By equilibrium, step by step.

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <optional>
 #include <string>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -100,8 +101,15 @@ struct LessonMaker {
                                 {.kind = SymbolKind::MemberForce, .member = shown.member}),
                         {shown.member});
     }
+    // A cut that is refused says why, beside the truss.
     Outcome<LessonShown> operator()(const ShowCut& shown) const {
-        return lessonOf(book, truss, workCut(truss, loads, solution, shown.members), shown.members);
+        Working cut = workCut(truss, loads, solution, shown.members);
+        if (!cut.complete && cut.loads.empty()) {
+            Working paper = blankPaper(truss, loads);
+            cut.structure = std::move(paper.structure);
+            cut.loads = std::move(paper.loads);
+        }
+        return lessonOf(book, truss, std::move(cut), shown.members);
     }
     Outcome<LessonShown> operator()(const ShowDisplacement& shown) const {
         const DisplacementAxis axis = shown.horizontal ? DisplacementAxis::X : DisplacementAxis::Y;
@@ -157,7 +165,22 @@ Outcome<LessonShown> lessonFor(const PhraseBook& book, const Truss& truss, const
     if (const std::optional<Issue> refused = joinSteps(made.steps, item.joined)) {
         return *refused;
     }
+    made.pauses = item.pauses;
     return made;
+}
+
+Outcome<std::vector<LessonShown>> lessonsFor(const PhraseBook& book, const Truss& truss,
+                                             const LoadChoice& loads, const Solution& solution,
+                                             const LessonPlan& plan) {
+    std::vector<LessonShown> lessons;
+    for (const LessonItem& item : plan.items) {
+        Outcome<LessonShown> lesson = lessonFor(book, truss, loads, solution, item);
+        if (!lesson) {
+            return lesson.issues();
+        }
+        lessons.push_back(std::move(lesson).value());
+    }
+    return lessons;
 }
 
 } // namespace gusset

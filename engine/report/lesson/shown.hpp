@@ -5,6 +5,8 @@
 #include "report/lesson/lesson.hpp"
 #include "statics/solve/solution.hpp"
 
+#include <vector>
+
 namespace gusset {
 
 // A truss that moves gives a lesson that ends with the reason. Precondition: the solution is
@@ -13,5 +15,8 @@ namespace gusset {
 // go on with another has a stage of its own.
 [[nodiscard]] Outcome<LessonShown> lessonFor(const PhraseBook&, const Truss&, const LoadChoice&,
                                              const Solution&, const LessonItem&);
+// One for each item of a plan.
+[[nodiscard]] Outcome<std::vector<LessonShown>>
+lessonsFor(const PhraseBook&, const Truss&, const LoadChoice&, const Solution&, const LessonPlan&);
 
 } // namespace gusset

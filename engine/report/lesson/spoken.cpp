@@ -7,6 +7,7 @@
 #include <array>
 #include <cctype>
 #include <string_view>
+#include <utility>
 
 namespace gusset {
 namespace {
@@ -45,6 +46,12 @@ constexpr std::array kUnits{
     Sign{"kip", phrase::kSaidKips},       Sign{"m", phrase::kSaidMetres},
     Sign{"cm", phrase::kSaidCentimetres}, Sign{"mm", phrase::kSaidMillimetres},
     Sign{"ft", phrase::kSaidFeet},        Sign{"in", phrase::kSaidInches},
+};
+
+constexpr std::array kOneOf{
+    Sign{"N", phrase::kSaidNewton},      Sign{"kN", phrase::kSaidKilonewton},
+    Sign{"MN", phrase::kSaidMeganewton}, Sign{"lbf", phrase::kSaidPound},
+    Sign{"kip", phrase::kSaidKip},
 };
 
 // "−5" is minus 5; what is no sign stays as it is.
@@ -137,19 +144,96 @@ std::string spokenSigns(const PhraseBook& book, std::string text) {
     return text;
 }
 
+// Units stand behind a thin space.
+std::string spokenUnits(const PhraseBook& book, std::string text) {
+    const std::string_view space = kThinSpace;
+    for (std::size_t at = text.find(space); at != text.npos; at = text.find(space, at + 1)) {
+        const std::size_t begin = at + space.size();
+        std::size_t end = begin;
+        while (end < text.size() &&
+               (std::isalpha(static_cast<unsigned char>(text[end])) != 0 || text[end] == '/')) {
+            ++end;
+        }
+        text.replace(at, end - at, " " + spokenUnit(book, text.substr(begin, end - begin)));
+    }
+    return text;
+}
+
+// "cos α" within a sentence: a function stands before a letter that is none of the alphabet's.
+std::string spokenFunctions(const PhraseBook& book, std::string text) {
+    for (const Sign& sign : kSigns) {
+        const std::string name = std::string(sign.sign) + " ";
+        const bool isFunction = std::isalpha(sign.sign[0]) != 0;
+        for (std::size_t at = isFunction ? text.find(name) : text.npos; at != text.npos;
+             at = text.find(name, at + 1)) {
+            const std::size_t end = at + name.size();
+            const bool ofAngle = end < text.size() && (text[end] & 0x80) != 0;
+            if (ofAngle && (at == 0 || text[at - 1] == ' ')) {
+                text.replace(at, sign.sign.size(), sayPlain(book, sign.said));
+            }
+        }
+    }
+    return text;
+}
+
+bool isNumber(const Token& token) { return token.kind == TokenKind::Number; }
+
+// "(−60.00)", as it stands behind another sign, or "(1)", an equation by its number.
+bool isNumberInBrackets(const Formula& formula, std::size_t i) {
+    return i + 2 < formula.size() && formula[i].text == "(" && isNumber(formula[i + 1]) &&
+           formula[i + 2].text == ")";
+}
+
+// Which equations a line comes from stands before a colon: "(1) − 2 · (2): …".
+bool hasColonBehind(const Formula& formula, std::size_t i) {
+    return std::any_of(formula.begin() + static_cast<std::ptrdiff_t>(i), formula.end(),
+                       [](const Token& token) { return token.text == ":"; });
+}
+
+std::string saidInBrackets(const PhraseBook& book, const Formula& formula, std::size_t i) {
+    const std::string& number = formula[i + 1].text;
+    const std::string_view minus = kMinus;
+    return number.starts_with(minus)
+               ? sayPlain(book, phrase::kSaidInBrackets, {{"number", number.substr(minus.size())}})
+           : hasColonBehind(formula, i) ? sayPlain(book, phrase::kSaidLabel, {{"number", number}})
+                                        : number;
+}
+
+// sin, cos, tan behind what they multiply, where paper needs no sign.
+bool multipliesAt(const Formula& formula, std::size_t i) {
+    if (i == 0 || formula[i].kind != TokenKind::Function) {
+        return false;
+    }
+    const Token& before = formula[i - 1];
+    return before.text == ")" ||
+           (before.kind != TokenKind::Operator && before.kind != TokenKind::Function &&
+            before.kind != TokenKind::Word);
+}
+
 struct SpokenPart {
     const PhraseBook& book;
     std::string operator()(const WorkingLine& line) const {
         return line.formula.empty() ? spokenLine(book, line.runs)
-                                    : spokenFormula(book, line.formula);
+                                    : spokenSentence(book, line.formula);
     }
-    std::string operator()(const TextTable& table) const { return table.caption; }
+    std::string operator()(const TextTable& table) const {
+        return spokenCaption(book, table.caption);
+    }
     std::string operator()(const Sketch&) const { return {}; }
 };
 
 } // namespace
 
 std::string spokenUnit(const PhraseBook& book, const std::string& unit) {
+    const std::size_t per = std::min(unit.find('/'), unit.size());
+    const auto* one = std::find_if(kOneOf.begin(), kOneOf.end(), [&](const Sign& each) {
+        return per < unit.size() && each.sign == unit.substr(per + 1);
+    });
+    if (one != kOneOf.end()) {
+        return sayPlain(
+            book, phrase::kSaidPer,
+            {{"unit", spokenUnit(book, unit.substr(0, per))}, {"one", sayPlain(book, one->said)}});
+    }
     const auto* found = std::find_if(kUnits.begin(), kUnits.end(),
                                      [&](const Sign& each) { return each.sign == unit; });
     return found == kUnits.end() ? spokenWord(book, unit) : sayPlain(book, found->said);
@@ -160,7 +244,12 @@ std::string spokenLine(const PhraseBook& book, const RichLine& line) {
     for (const Run& run : line) {
         text += (run.style == RunStyle::Subscript ? " " : "") + run.text;
     }
-    return spokenSigns(book, spokenName(book, text));
+    return spokenFunctions(book, spokenUnits(book, spokenSigns(book, spokenName(book, text))));
+}
+
+std::string spokenCaption(const PhraseBook& book, std::string caption) {
+    std::replace(caption.begin(), caption.end(), '_', ' '); // of a symbol: F_AB
+    return spokenLine(book, {Run{std::move(caption)}});
 }
 
 std::string spokenArrow(const PhraseBook& book, const std::string& text) {
@@ -181,16 +270,37 @@ std::string spokenFormula(const PhraseBook& book, const Formula& formula) {
     std::string text;
     for (std::size_t i = 0; i < formula.size(); ++i) {
         const Token& token = formula[i];
-        if (pauses(token)) {
+        if (isNumberInBrackets(formula, i)) {
+            addWord(text, saidInBrackets(book, formula, i));
+            i += 2;
+        } else if (pauses(token)) {
             text += token.text;
         } else if (token.text == kSum && i + 1 < formula.size()) {
             addWord(text,
                     sayPlain(book, phrase::kSaidSum, {{"what", spokenToken(book, formula[++i])}}));
         } else if (!isTurn(token)) {
+            if (multipliesAt(formula, i)) {
+                addWord(text, sayPlain(book, phrase::kSaidTimes));
+            }
             addWord(text, spokenToken(book, token));
         }
     }
     return text;
+}
+
+std::string withCapital(std::string text) {
+    if (!text.empty()) {
+        text.front() = static_cast<char>(std::toupper(static_cast<unsigned char>(text.front())));
+    }
+    return text;
+}
+
+// A name keeps its letters; a word begins the sentence.
+std::string spokenSentence(const PhraseBook& book, const Formula& formula) {
+    std::string text = spokenFormula(book, formula);
+    const bool isName = !formula.empty() && formula.front().kind == TokenKind::Variable &&
+                        formula.front().text.find(kSum) == std::string::npos;
+    return isName ? text : withCapital(std::move(text));
 }
 
 void endSaid(std::string& text) {

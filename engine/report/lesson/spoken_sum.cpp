@@ -3,6 +3,8 @@
 #include "phrases/working/spoken.hpp"
 #include "report/lesson/spoken.hpp"
 
+#include <utility>
+
 namespace gusset {
 namespace {
 
@@ -40,8 +42,18 @@ SaidTerm partsOf(const Term& term) {
     return parts;
 }
 
+// A class that writes numbers only has no symbol for a load.
+bool isUnnamedLoad(const Notation& notation, const Factor& force) {
+    return force.kind == FactorKind::Load && force.symbol.joint.valid() &&
+           notation.truss.classSettings.equations == EquationLines::NumbersOnly;
+}
+
 std::string forceSaid(const Notation& notation, const SaidTerm& parts) {
-    std::string said = spokenFormula(notation.book, {symbolToken(notation, parts.force->symbol)});
+    const Symbol& symbol = parts.force->symbol;
+    std::string said = isUnnamedLoad(notation, *parts.force)
+                           ? sayPlain(notation.book, phrase::kSaidLoadAt,
+                                      {{"joint", notation.truss.joints[symbol.joint.at()].label}})
+                           : spokenFormula(notation.book, {symbolToken(notation, symbol)});
     for (const Factor* inclination : parts.inclinations) {
         said = sayPlain(
             notation.book, phrase::kSaidProduct,
@@ -86,8 +98,9 @@ std::string spokenSum(const Notation& notation, const Equation& equation) {
         if (parts.other || isMoment != (parts.arm != nullptr)) {
             return {};
         }
-        text +=
-            " " + (isMoment ? momentSaid(notation, term, parts) : partSaid(notation, term, parts));
+        std::string said =
+            isMoment ? momentSaid(notation, term, parts) : partSaid(notation, term, parts);
+        addSaid(text, isUnnamedLoad(notation, *parts.force) ? withCapital(std::move(said)) : said);
     }
     return text;
 }

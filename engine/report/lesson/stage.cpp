@@ -330,7 +330,7 @@ StagePicture stageOf(const PhraseBook& book, const LessonShown& lesson, const St
     if (addAlone(book, lesson, at, size, {places.truss.low, places.lines.high}, sketch)) {
         return stage;
     }
-    if (showsTruss(step) && layout.hasTruss) {
+    if (showsTruss(step) && layout.hasTruss && !lesson.truss.joints.empty()) {
         stage.board = addTruss(book, lesson, at, size, places.truss, sketch);
     }
     if (layout.bodies) {

@@ -125,14 +125,17 @@ std::string wordsText(const SketchWords& words, Things things) {
     return text + "</text>\n";
 }
 
-std::string svgText(const Sketch& sketch, Things things) {
+std::string opening(const Sketch& sketch) {
     const std::string size = svgLength(sketch.width) + " " + svgLength(sketch.height);
-    std::string text = "<svg xmlns=\"http://www.w3.org/2000/svg\"" +
-                       svgAttribute("viewBox", "0 0 " + size) +
-                       svgAttribute("width", svgLength(sketch.width)) +
-                       svgAttribute("height", svgLength(sketch.height)) +
-                       svgAttribute("role", "img") + svgAttribute("font-family", "sans-serif") +
-                       ">\n<title>" + svgWords(sketch.says) + "</title>\n";
+    return "<svg xmlns=\"http://www.w3.org/2000/svg\"" + svgAttribute("viewBox", "0 0 " + size) +
+           svgAttribute("width", svgLength(sketch.width)) +
+           svgAttribute("height", svgLength(sketch.height)) + svgAttribute("role", "img") +
+           svgAttribute("font-family", "sans-serif") + ">\n<title>" + svgWords(sketch.says) +
+           "</title>\n";
+}
+
+std::string marksOf(const Sketch& sketch, Things things) {
+    std::string text;
     for (const SketchArea& area : sketch.areas) {
         if (area.corners.front() == area.corners[1]) { // holds room
             continue;
@@ -155,13 +158,51 @@ std::string svgText(const Sketch& sketch, Things things) {
     for (const SketchWords& words : sketch.words) {
         text += wordsText(words, things);
     }
-    return text + "</svg>\n";
+    return text;
+}
+
+std::string svgText(const Sketch& sketch, Things things) {
+    return opening(sketch) + marksOf(sketch, things) + "</svg>\n";
+}
+
+// When a frame is shown, in per cent of the whole time: visible from `from` to `to`.
+std::string keyframes(const std::string& name, double from, double to) {
+    const auto percent = [](double share) { return svgLength(100 * share) + "%"; };
+    const std::string hidden = "{visibility:hidden}";
+    return "@keyframes " + name + "{" + (from > 0 ? "0%" + hidden : std::string()) + percent(from) +
+           "{visibility:visible}" +
+           (to < 1 ? percent(to) + hidden + "100%" + hidden : "100%{visibility:visible}") + "}\n";
 }
 
 } // namespace
 
 std::string svgOf(const Sketch& sketch) { return svgText(sketch, Things::Hidden); }
 std::string svgToPointAt(const Sketch& sketch) { return svgText(sketch, Things::Marked); }
+
+// Without style sheets, and for those who want no motion, the last frame alone is visible.
+std::string svgOfFrames(const std::vector<SketchFrame>& frames, AnimationEnd end) {
+    double all = 0;
+    for (const SketchFrame& frame : frames) {
+        all += frame.seconds;
+    }
+    std::string rules = "g{visibility:hidden}\ng:last-of-type{visibility:visible}\n"
+                        "@media (prefers-reduced-motion:no-preference){\ng{animation:" +
+                        svgLength(all) + "s step-end " +
+                        (end == AnimationEnd::Repeats ? "infinite" : "1 forwards") + "}\n";
+    std::string names;
+    std::string groups;
+    double now = 0;
+    for (std::size_t i = 0; i < frames.size(); ++i) {
+        const std::string name = "frame" + std::to_string(i + 1);
+        const double until = i + 1 < frames.size() ? now + frames[i].seconds : all;
+        names += keyframes(name, now / all, until / all);
+        rules += "g:nth-of-type(" + std::to_string(i + 1) + "){animation-name:" + name + "}\n";
+        groups += "<g>\n" + marksOf(frames[i].sketch, Things::Hidden) + "</g>\n";
+        now = until;
+    }
+    return opening(frames.back().sketch) + "<style>\n" + names + rules + "}\n</style>\n" + groups +
+           "</svg>\n";
+}
 
 std::string figureHtml(const Sketch& sketch) {
     constexpr double kBeside = 380; // px: the widest that leaves room for the text beside it

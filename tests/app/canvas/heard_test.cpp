@@ -149,7 +149,7 @@ TEST_CASE("each step of the working is heard when it is shown, its equations in 
         all += step;
     }
     INFO(all);
-    CHECK(all.find("sum of F y equals 0: A y plus B y minus P C equals 0") != std::string::npos);
+    CHECK(all.find("Sum of F y equals 0: A y plus B y minus P C equals 0") != std::string::npos);
     CHECK(all.find(" kilonewtons up") != std::string::npos);
     for (const char* sign : {"\u03A3", "=", "\u00B7", "\u2212", "_", "\u2191"}) {
         CHECK(all.find(sign) == std::string::npos);

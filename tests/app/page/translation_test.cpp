@@ -1,4 +1,4 @@
-#include "app/state/language.hpp"
+#include "exchange/json/language_file.hpp"
 #include "phrases/frame.hpp"
 #include "report/text/phrases.hpp"
 

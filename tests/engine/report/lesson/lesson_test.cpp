@@ -275,6 +275,19 @@ TEST_CASE("a long caption is divided into pieces of two lines, which take its ti
     CHECK(vtt.find("--> 00:00:40.000\n") != std::string::npos);
 }
 
+TEST_CASE("a cut that can't be used is refused beside the truss, on every slide") {
+    const Truss truss = gable();
+    LessonItem item;
+    item.shown = ShowCut{{MemberId{0}}}; // the tie alone: the truss stays in one piece
+    const Outcome<LessonShown> lesson =
+        lessonFor(englishPhrases(), truss, {}, solve(truss, {}), item);
+    REQUIRE(lesson);
+    const std::vector<Slide> slides = slidesOf(englishPhrases(), {lesson.value()}, {});
+    REQUIRE(slides.size() == 1);
+    CHECK(slides.front().says.find("two parts") != std::string::npos);
+    CHECK(slides.front().picture.lines.size() >= truss.members.size());
+}
+
 TEST_CASE("slides: one for each stroke, or one for each step as it ends") {
     const Truss truss = gable();
     const std::vector<LessonShown> lessons{lessonOfAll(truss)};

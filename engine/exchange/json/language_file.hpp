@@ -1,5 +1,5 @@
 #pragma once
-// Languages other than English, which the page loads when one is asked for (site/language.js).
+// Languages other than English, which pages load when one is asked for (site/language.js).
 
 #include "core/outcome.hpp"
 #include "core/phrase.hpp"

@@ -1,7 +1,7 @@
-#include "app/state/language.hpp"
+#include "exchange/json/language_file.hpp"
 
 #include "exchange/json/json_value.hpp"
-#include "phrases/frame.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <memory>
 #include <set>
