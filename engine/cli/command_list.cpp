@@ -142,7 +142,16 @@ constexpr std::array kLessonOptions{
     kWorkInfluence, kPolygon,     kPath,       kSlides,       kVtt,       kPictures,
     kWords,         kShape,       kByStep,     kWithWords,    kHideValues};
 
-constexpr std::array<Command, 14> kCommands{{
+constexpr Option kShares{"--shares", "", 0,
+                         "what each joint gets of each load, as a table for spreadsheets"};
+constexpr std::array kFormOptions{kShares};
+constexpr Option kRule{"--rule", "NAME", 0,
+                       "en-6.10 (unless said), en-6.10ab, asce-lrfd or asce-asd"};
+constexpr Option kKinds{"--kinds", "G=permanent,S=snow", 0,
+                        "what cases stand for, where the model does not say"};
+constexpr std::array kCombineOptions{kRule, kKinds, kCsv};
+
+constexpr std::array<Command, 16> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -186,6 +195,12 @@ constexpr std::array<Command, 14> kCommands{{
      "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants",
      {},
      true},
+    {"form", "FILE", kFormOptions,
+     "the truss of the outline in a model: its form and sizes, and its loads as they come",
+     "gusset form tests/data/outlines/barn_roof.json"},
+    {"combine", "FILE", kCombineOptions,
+     "the model with combinations, from what its load cases stand for",
+     "gusset combine site/examples/garage_roof.json --kinds dead=permanent,snow=snow --csv"},
     {"link",
      "FILE",
      {},

@@ -3,6 +3,7 @@
 #include "cli/check_command.hpp"
 #include "cli/exercise_command.hpp"
 #include "cli/export_command.hpp"
+#include "cli/form_command.hpp"
 #include "cli/handout_command.hpp"
 #include "cli/lesson_command.hpp"
 #include "cli/names.hpp"
@@ -124,6 +125,12 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "variants") {
         return withNotes(answerVariants(arguments, reading), reading);
+    }
+    if (name == "form") {
+        return withNotes(answerForm(book, arguments, reading), reading);
+    }
+    if (name == "combine") {
+        return withNotes(answerCombine(book, arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);
