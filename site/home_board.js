@@ -28,7 +28,8 @@ export function createBoardAccess({ begun, running, open, files, views, hasBoard
                 await begun;
                 return JSON.parse(said('_gussetStarterForms'));
             },
-            make: ({ form, panels, span, rise, cases }) => said('_gussetStarter', [span, rise, cases], form, panels),
+            make: (typed) => said('_gussetStarter', [JSON.stringify(typed)]),
+            outline: () => said('_gussetOutline'),
             drawing,
         },
         recent: {

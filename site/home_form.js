@@ -1,22 +1,24 @@
-// A usual form of truss to begin with, by its sizes and loads, with a picture that follows what is typed.
+// A usual form of truss to begin with, by its sizes and its loads as they come, with a picture that follows what is
+// typed.
 import { buttonOf, paletteNow, showPicture } from './cards.js';
 
 const at = (id) => document.getElementById(id);
-const usualCases = ['dead', 'snow', 'wind'];
-const usualForm = 2; // Pratt
+const usualCases = [['dead', 'permanent'], ['snow', 'snow'], ['wind', 'wind']];
+const usualForm = 'pratt';
 const usualPanels = 4;
 const usualLoad = '10';
+const onJoints = 'joint';
 
-function inputOf(name, value, isNumber) {
+function inputOf(name, value, className) {
     const input = document.createElement('input');
     input.type = 'text';
     input.value = value;
     input.autocomplete = 'off';
     input.setAttribute('aria-label', name);
     input.enterKeyHint = 'done';
-    if (isNumber) {
+    input.className = className;
+    if (className !== 'case') {
         input.inputMode = 'decimal';
-        input.className = 'load';
     }
     return input;
 }
@@ -28,26 +30,53 @@ function optionOf(text, value) {
     return option;
 }
 
-// `program`: forms() resolves to what there is to choose from; make(wish) returns a model as JSON, or the sentence
-// that says why there is none; drawing(model) returns its picture. `put(model)` opens it.
+function selectOf(name, className, options) {
+    const select = document.createElement('select');
+    select.className = className;
+    select.setAttribute('aria-label', name);
+    select.append(...options);
+    return select;
+}
+
+const wordOptions = (things) => things.map(({ word, name }) => optionOf(name, word));
+
+// `program`: forms() resolves to what there is to choose from; make(typed) returns a model as JSON, or the sentence
+// that says why there is none; outline() returns the outline of the board, or nothing; drawing(model) returns its
+// picture. `put(model)` opens it.
 export function createForm(program, put) {
     const cases = at('form-cases');
-    let forms = [];
+    let there = null; // what there is to choose from
     let model = '';
 
-    const loads = () => [...cases.children].map((row) => {
-        const [name, load] = [row.querySelector('.case'), row.querySelector('.load')];
-        return `${cases.children.length > 1 ? name.value.trim() : ''}\t${load.value}`;
-    });
+    const formNow = () => there.forms.find(({ word }) => word === at('form-form').value);
+    const spreadOf = (row) => there.spreads.find(({ word }) => word === row.querySelector('.as').value);
 
-    function update() {
-        const made = program.make({
-            form: Number(at('form-form').value),
-            panels: Number(at('form-panels').value),
+    function loadOf(row) {
+        const value = (name) => row.querySelector(name).value;
+        const isNamed = !row.querySelector('.case').hidden;
+        const load = { case: isNamed ? value('.case').trim() : '', kind: isNamed ? value('.kind') : '', as: value('.as') };
+        const sizes = spreadOf(row).sides ? { left: value('.load'), right: value('.right') } : { size: value('.load') };
+        return { ...load, ...sizes, on: load.as === onJoints ? formNow().loaded : value('.on') };
+    }
+
+    function typed() {
+        const wish = {
+            kind: at('form-form').value,
             span: at('form-span').value,
             rise: at('form-rise').value,
-            cases: loads().join('\n'),
-        });
+            panels: Number(at('form-panels').value),
+        };
+        at('form-sizes').querySelectorAll('input').forEach((input) => { wish[input.name] = input.value; });
+        wish.spacing = at('form-spacing').value;
+        wish.loads = [...cases.children].map(loadOf);
+        if (at('form-rule').value !== '') {
+            wish.rule = at('form-rule').value;
+        }
+        return wish;
+    }
+
+    function update() {
+        const made = program.make(typed());
         model = made.startsWith('{') ? made : '';
         at('form-fault').textContent = model === '' ? made : '';
         at('form-put').disabled = model === '';
@@ -57,7 +86,7 @@ export function createForm(program, put) {
     }
 
     function offerPanels() {
-        const form = forms[Number(at('form-form').value)];
+        const form = formNow();
         const list = at('form-panels');
         const before = Number(list.value) || usualPanels;
         list.replaceChildren();
@@ -66,43 +95,120 @@ export function createForm(program, put) {
         }
         list.value = Math.min(Math.max(before - (before % form.step), form.fewest), form.most);
         at('form-panels-label').hidden = form.fewest === form.most;
+        at('form-pitch').hidden = !form.pitched;
     }
 
-    // With one case its name says nothing, so it is not asked for.
-    function nameCases() {
+    // The sizes that this form takes beyond span and rise; what is typed stays while it is offered.
+    function offerSizes() {
+        const { sizes } = formNow();
+        const list = at('form-sizes');
+        if (list.dataset.sizes === sizes.join()) {
+            return;
+        }
+        list.dataset.sizes = sizes.join();
+        list.replaceChildren(...sizes.map((word) => {
+            const label = document.createElement('label');
+            const { name } = there.sizes.find((each) => each.word === word);
+            const input = inputOf(name, '', 'size');
+            input.removeAttribute('aria-label');
+            input.name = word;
+            label.append(`${name}, ${there.length} `, input);
+            return label;
+        }));
+    }
+
+    // What a row does not need is not asked for: with one case, loaded joint by joint, its name says nothing.
+    function showRow(row) {
         const several = cases.children.length > 1;
-        cases.classList.toggle('several', several);
-        [...cases.children].forEach((row) => {
-            row.querySelector('.case').hidden = !several;
-            row.querySelector('.remove').hidden = !several;
-        });
+        const spread = spreadOf(row);
+        const isPlain = spread.word === onJoints;
+        row.querySelector('.case').hidden = !several && isPlain;
+        row.querySelector('.kind').hidden = !several && isPlain;
+        row.querySelector('.on').hidden = isPlain;
+        row.querySelector('.right').hidden = !spread.sides;
+        row.querySelector('.remove').hidden = !several;
+        row.querySelector('.unit').textContent = spread.unit;
+    }
+
+    function showRows() {
+        const rows = [...cases.children];
+        rows.forEach(showRow);
+        at('form-spacing-label').hidden = !rows.some((row) => row.querySelector('.as').value.startsWith('area'));
+        at('form-rule-label').hidden = !rows.some((row) => loadOf(row).kind !== '');
+        if (at('form-rule-label').hidden) {
+            at('form-rule').value = '';
+        }
+    }
+
+    function follow() {
+        offerPanels();
+        offerSizes();
+        showRows();
         update();
     }
 
     function addCase() {
         const row = document.createElement('div');
-        const name = inputOf('Name of the load case', usualCases[cases.children.length] ?? '', false);
-        name.className = 'case';
+        const [name, kind] = usualCases[cases.children.length] ?? ['', ''];
         const remove = buttonOf('Remove', () => {
             row.remove();
-            nameCases();
+            follow();
             at('form-add').focus();
         });
         remove.className = 'remove';
-        row.append(name, inputOf('Load on each joint', usualLoad, true), remove);
+        const unit = document.createElement('span');
+        unit.className = 'unit';
+        const kinds = selectOf('What the load case stands for', 'kind', [optionOf('of no kind', ''), ...wordOptions(there.kinds)]);
+        const spreads = selectOf('How the load comes', 'as', wordOptions(there.spreads));
+        kinds.value = kind;
+        spreads.value = onJoints;
+        row.append(inputOf('Name of the load case', name, 'case'), kinds, inputOf('Load', usualLoad, 'load'),
+            inputOf('Load on the right slope', '', 'right'), unit, spreads,
+            selectOf('Which chord carries the load', 'on', [optionOf('upper chord', 'upper'), optionOf('lower chord', 'lower')]),
+            remove);
         cases.append(row);
         return row;
     }
 
+    // The outline of the board, to be changed.
+    function fill(outline) {
+        at('form-form').value = outline.kind;
+        offerPanels();
+        offerSizes();
+        const put = (id, value) => { at(id).value = value ?? ''; };
+        put('form-panels', outline.panels);
+        put('form-span', outline.span);
+        put('form-rise', outline.rise);
+        put('form-spacing', outline.spacing);
+        put('form-rule', outline.rule?.by);
+        at('form-sizes').querySelectorAll('input').forEach((input) => { input.value = outline[input.name] ?? ''; });
+        cases.replaceChildren();
+        (outline.loads ?? []).forEach((load) => {
+            const row = addCase();
+            const set = (name, value) => { row.querySelector(name).value = value ?? ''; };
+            set('.case', load.case);
+            set('.kind', load.kind);
+            set('.load', load.size ?? load.left);
+            set('.right', load.right);
+            set('.as', load.as);
+            set('.on', load.on ?? 'upper');
+        });
+        follow();
+    }
+
     at('form-add').addEventListener('click', () => {
         const row = addCase();
-        nameCases();
+        follow();
         row.querySelector('.load').select();
     });
+    at('form-again').addEventListener('click', () => {
+        at('home-usual').open = true;
+        fill(JSON.parse(program.outline()));
+        at('form-span').focus();
+    });
     at('home-form').addEventListener('input', () => {
-        if (forms.length > 0) { // else the program is not there yet
-            offerPanels();
-            update();
+        if (there) { // else the program is not there yet
+            follow();
         }
     });
     // What is typed replaces what stands there.
@@ -117,19 +223,20 @@ export function createForm(program, put) {
     return {
         // Each time the start page is shown: the units may be others, and the theme.
         async show() {
-            const { length, force, forms: all } = await program.forms();
-            forms = all;
+            there = await program.forms();
             const list = at('form-form');
             const chosen = list.value === '' ? usualForm : list.value;
-            list.replaceChildren(...forms.map(({ name }, index) => optionOf(name, index)));
+            list.replaceChildren(...wordOptions(there.forms));
             list.value = chosen;
-            at('home-form').querySelectorAll('.length').forEach((unit) => { unit.textContent = length; });
-            at('home-form').querySelectorAll('.force').forEach((unit) => { unit.textContent = force; });
+            const rule = at('form-rule').value;
+            at('form-rule').replaceChildren(optionOf('none', ''), ...wordOptions(there.rules));
+            at('form-rule').value = rule;
+            at('home-form').querySelectorAll('.length').forEach((unit) => { unit.textContent = there.length; });
             if (cases.children.length === 0) {
                 addCase();
             }
-            offerPanels();
-            nameCases();
+            follow();
+            at('form-again').hidden = program.outline() === '';
             at('home-form').removeAttribute('aria-busy');
         },
     };

@@ -154,13 +154,15 @@ EMSCRIPTEN_KEEPALIVE const char* gussetStarterForms(gusset::Page* page) {
 }
 
 // The model as JSON, or the sentence that says why there is none.
-EMSCRIPTEN_KEEPALIVE const char* gussetStarter(gusset::Page* page, int form, int panels,
-                                               const char* span, const char* rise,
-                                               const char* cases) {
-    const gusset::Outcome<gusset::Truss> truss =
-        gusset::starterOf(page->state, {form, panels, span, rise, cases});
+EMSCRIPTEN_KEEPALIVE const char* gussetStarter(gusset::Page* page, const char* typed) {
+    const gusset::Outcome<gusset::Truss> truss = gusset::starterOf(page->state, typed);
     page->said = truss ? gusset::writeModel(truss.value(), gusset::Layout::Compact)
                        : gusset::said(*page->state.book, truss.issues().front().says);
+    return page->said.c_str();
+}
+
+EMSCRIPTEN_KEEPALIVE const char* gussetOutline(gusset::Page* page) {
+    page->said = gusset::outlineOf(page->state);
     return page->said.c_str();
 }
 

@@ -158,8 +158,16 @@ constexpr Option kDxf{"--dxf", "", kForm, "as DXF, as is done anyway"};
 constexpr Option kJointsCsv{"--csv", "", kForm, "as a table of joints and members"};
 constexpr Option kUnitOut{"--unit", "mm", 0, "of the DXF, if not that of the model"};
 constexpr std::array kDrawOptions{kDxf, kJointsCsv, kUnitOut};
+constexpr Option kShares{"--shares", "", 0,
+                         "what each joint gets of each load, as a table for spreadsheets"};
+constexpr std::array kFormOptions{kShares};
+constexpr Option kRule{"--rule", "NAME", 0,
+                       "en-6.10 (unless said), en-6.10ab, asce-lrfd or asce-asd"};
+constexpr Option kKinds{"--kinds", "G=permanent,S=snow", 0,
+                        "what cases stand for, where the model does not say"};
+constexpr std::array kCombineOptions{kRule, kKinds, kCsv};
 
-constexpr std::array<Command, 16> kCommands{{
+constexpr std::array<Command, 18> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -208,6 +216,12 @@ constexpr std::array<Command, 16> kCommands{{
      "gusset trace <(gusset draw site/examples/footbridge.json --unit mm)"},
     {"draw", "FILE", kDrawOptions, "the centre lines for drawing programs, as DXF R12",
      "gusset draw site/examples/footbridge.json --unit mm"},
+    {"form", "FILE", kFormOptions,
+     "the truss of the outline in a model: its form and sizes, and its loads as they come",
+     "gusset form tests/data/outlines/barn_roof.json"},
+    {"combine", "FILE", kCombineOptions,
+     "the model with combinations, from what its load cases stand for",
+     "gusset combine site/examples/garage_roof.json --kinds dead=permanent,snow=snow --csv"},
     {"link",
      "FILE",
      {},

@@ -4,6 +4,7 @@
 #include "cli/drawing_commands.hpp"
 #include "cli/exercise_command.hpp"
 #include "cli/export_command.hpp"
+#include "cli/form_command.hpp"
 #include "cli/handout_command.hpp"
 #include "cli/lesson_command.hpp"
 #include "cli/names.hpp"
@@ -128,6 +129,12 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "draw") {
         return withNotes(answerDraw(book, arguments, reading), reading);
+    }
+    if (name == "form") {
+        return withNotes(answerForm(book, arguments, reading), reading);
+    }
+    if (name == "combine") {
+        return withNotes(answerCombine(book, arguments, reading), reading);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

@@ -116,6 +116,9 @@ void forEachCase(Truss& truss, Each each) {
     for (std::size_t i = 0; i < truss.loads.size(); ++i) {
         each(truss.loads[i].caseId, [i] { return placeOf("loads", i) + ".case"; });
     }
+    for (std::size_t i = 0; i < truss.cases.size(); ++i) {
+        each(truss.cases[i].id, [i] { return placeOf("cases", i) + ".id"; });
+    }
     for (std::size_t i = 0; i < truss.combinations.size(); ++i) {
         for (auto& [caseId, factor] : truss.combinations[i].factors) {
             each(caseId, [i] { return placeOf("combinations", i) + ".factors"; });

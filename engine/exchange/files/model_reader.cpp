@@ -77,6 +77,7 @@ public:
         readAll(model.list("loads"), "loads", truss_.loads);
         readAll(model.list("materials"), "materials", truss_.materials);
         readAll(model.list("sections"), "sections", truss_.sections);
+        readAll(model.list("cases"), "cases", truss_.cases);
         readAll(model.list("combinations"), "combinations", truss_.combinations);
         readAll(model.list("moving"), "moving", truss_.moving);
         readChecks(model, truss_.checks);
@@ -86,6 +87,9 @@ public:
         }
         if (const JsonValue* lesson = model.object("lesson")) {
             truss_.lesson = jsonText(*lesson);
+        }
+        if (const JsonValue* form = model.object("form")) {
+            truss_.form = jsonText(*form);
         }
         truss_.unknown = model.rest();
         return std::move(truss_);

@@ -67,6 +67,7 @@ private:
     void writeOthers() {
         writeAll("materials", truss_.materials);
         writeAll("sections", truss_.sections);
+        writeAll("cases", truss_.cases);
         writeAll("combinations", truss_.combinations);
         writeAll("moving", truss_.moving);
         writeChecks();
@@ -78,6 +79,10 @@ private:
         if (!truss_.lesson.empty()) {
             out_.key("lesson");
             out_.json(truss_.lesson);
+        }
+        if (!truss_.form.empty()) {
+            out_.key("form");
+            out_.json(truss_.form);
         }
         out_.members(truss_.unknown);
     }

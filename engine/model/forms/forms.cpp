@@ -99,12 +99,11 @@ std::vector<FormCase> casesOf(const FormSpec& spec) {
 }
 
 void load(const FormSpec& spec, FormLaid& laid) {
-    const Vec2 way = spec.kind == Tower ? Vec2{1, 0} : Vec2{0, -1};
     for (const FormCase& of : casesOf(spec)) {
         for (const JointId joint : spec.loaded == Upper ? laid.upper : laid.lower) {
             if (!isSupported(laid.truss, joint) && of.load != 0) {
                 Load load;
-                load.what = JointForce{joint, way.x * of.load, way.y * of.load};
+                load.what = JointForce{joint, 0, -of.load};
                 load.caseId = of.name;
                 laid.truss.loads.push_back(load);
             }

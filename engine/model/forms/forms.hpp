@@ -59,8 +59,7 @@ struct FormSpec {
     double rise = 3;  // length units, > 0; of a gantry its clear height, of a tower its height
     int panels = 4;   // for the forms that have a choice
     std::array<std::optional<double>, kFormSizes> sizes{}; // by FormSize, >= 0
-    double load = 10; // force units, down, on each inner joint of the loaded chord; 0: none.
-                      // On a tower: to the right
+    double load = 10; // force units, down, on each joint of the loaded chord that is not held
     std::vector<FormCase> cases{}; // if there are any, they stand in place of `load`
     LoadedChord loaded = LoadedChord::Lower;
     Units units;

@@ -150,8 +150,16 @@ inline constexpr auto kFields<Section> = std::to_array<Field<Section>>({
 });
 
 template <>
+inline constexpr auto kFields<LoadCase> = std::to_array<Field<LoadCase>>({
+    {"id", &LoadCase::id, Presence::Needed},
+    {"kind", &LoadCase::kind},
+});
+
+template <>
 inline constexpr auto kFields<Combination> = std::to_array<Field<Combination>>({
     {"id", &Combination::id, Presence::Needed},
+    {"by", &Combination::by},
+    {"limit", &Combination::limit},
 });
 
 template <>

@@ -123,10 +123,21 @@ struct Section {
     friend bool operator==(const Section&, const Section&) = default;
 };
 
+// What a load case stands for, where its author says so; a case without it needs no entry.
+struct LoadCase {
+    std::string id;
+    std::string kind; // a word of design/loading/actions: "snow"
+    UnknownKeys unknown;
+
+    friend bool operator==(const LoadCase&, const LoadCase&) = default;
+};
+
 struct Combination {
     std::string id;
     std::vector<std::pair<std::string, double>> factors; // case → factor
     UnknownKeys unknown;
+    std::string by{};    // the rule that it follows: "EN 1990, 6.10", or empty
+    std::string limit{}; // what it is for: "service"; empty: strength
 
     friend bool operator==(const Combination&, const Combination&) = default;
 };
@@ -172,12 +183,14 @@ struct Truss {
     std::vector<Load> loads;
     std::vector<Material> materials;
     std::vector<Section> sections;
+    std::vector<LoadCase> cases;
     std::vector<Combination> combinations;
     std::vector<MovingLoad> moving;
     CheckSettings checks;
     ClassSettings classSettings;
     std::string exercise; // JSON text, kept unchanged, or empty
     std::string lesson;   // likewise
+    std::string form;     // likewise: the outline that it was made from
     UnknownKeys unknown;
 
     friend bool operator==(const Truss&, const Truss&);

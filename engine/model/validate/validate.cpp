@@ -35,6 +35,7 @@ public:
         examineMembers();
         examineSupports();
         examineLoads();
+        examineCases();
         examineCombinations();
         examineMoving();
         examineClass();
@@ -286,6 +287,13 @@ private:
         }
         if (const auto fault = faultOfDimensions(section)) {
             error(IssueCode::OutOfRange, at, *fault);
+        }
+    }
+
+    void examineCases() {
+        NameTable ids;
+        for (std::size_t i = 0; i < truss_.cases.size(); ++i) {
+            examineName(truss_.cases[i].id, Place{nullptr, "cases"}.item(i).key("id"), ids);
         }
     }
 

@@ -106,6 +106,12 @@ TEST_CASE("Every key of the format is read into the model") {
                                        R"({"checkedBy":"us"})"});
     CHECK(read.exercise == R"({"ask":["forces"],"hidden":3.0})");
     CHECK(read.lesson == R"({"shows":["forces"],"slow":2.0})");
+    CHECK(read.form == R"({"kind":"howe-roof","span":24.0})");
+    CHECK(read.cases[0] == LoadCase{"dead", "permanent", R"({"by":"us"})"});
+    CHECK(read.cases[1].kind.empty());
+    CHECK(read.combinations[1].by == "EN 1990, 6.14b");
+    CHECK(read.combinations[1].limit == "service");
+    CHECK(read.combinations[0].limit.empty());
     CHECK(read.unknown == R"({"made":{"by":"hand","at":1.50,"deep":[[[]],{}]}})");
 }
 

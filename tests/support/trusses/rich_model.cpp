@@ -44,8 +44,10 @@ std::string everyKeyOfTheFormat() {
     { "id": "web", "material": "steel", "shape": "chs", "D": 6, "t": 0.25, "H": 1 },
     { "id": "bare" }
   ],
+  "cases": [ { "id": "dead", "kind": "permanent", "by": "us" }, { "id": "rain" } ],
   "combinations": [
-    { "id": "strength", "factors": { "dead": 1.35, "deck": 1.5, "loads": 0 }, "code": "ours" }
+    { "id": "strength", "factors": { "dead": 1.35, "deck": 1.5, "loads": 0 }, "code": "ours" },
+    { "id": "use", "by": "EN 1990, 6.14b", "limit": "service", "factors": { "deck": 1 } }
   ],
   "moving": [
     { "id": "cart", "path": ["A", "Ü2", "B"], "speed": 5,
@@ -61,6 +63,7 @@ std::string everyKeyOfTheFormat() {
              "numbers": { "form": "significant", "digits": 4, "carry": "rounded", "zeros": false } },
   "exercise": { "ask": ["forces"], "hidden": 3.0 },
   "lesson": { "shows": ["forces"], "slow": 2.0 },
+  "form": { "kind": "howe-roof", "span": 24.0 },
   "made": { "by": "hand", "at": 1.50, "deep": [[[]], {}] }
 })";
 }
@@ -107,7 +110,11 @@ void richLoads(Truss& truss, Random& random) {
     truss.loads.push_back({SelfWeight{}, {}, {}});
     const Member& member = truss.members.front();
     truss.loads.push_back({MemberForce{member.b, member.a, 0.01, 0, -3}, "wind", {}});
-    truss.combinations.push_back({"all", {{"dead", 1.35}, {"wind", 1.0 / 3}}, {}});
+    truss.combinations.push_back({"all",
+                                  {{"dead", 1.35}, {"wind", 1.0 / 3}},
+                                  {},
+                                  random.oneIn(2) ? "our rule" : "",
+                                  "service"});
     truss.moving.push_back({"cart", {first, last}, {{0, -8, {}}, {1.8, -4, {}}}, {}, {}});
     truss.moving.push_back({"crowd", {last, first}, {}, MovingUniform{-4, {}, {}}, {}});
 }
@@ -135,6 +142,8 @@ Truss randomRichTruss(std::uint64_t seed) {
         truss.checks.effectiveLength = random.decimal(0.5, 2, 20);
     }
     truss.exercise = random.oneIn(2) ? "" : R"({"ask":["forces"]})";
+    truss.cases.push_back({"dead", random.oneIn(2) ? "permanent" : "", {}});
+    truss.form = random.oneIn(2) ? "" : R"({"kind":"warren","span":9})";
     truss.lesson = random.oneIn(2) ? "" : R"({"shows":["polygon"]})";
     truss.unknown = random.oneIn(2) ? "" : R"({"made":{"by":"a test"}})";
     return truss;

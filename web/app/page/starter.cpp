@@ -1,13 +1,14 @@
 #include "app/page/starter.hpp"
 
 #include "app/fields/typed_text.hpp"
+#include "app/page/typed_outline.hpp"
 #include "app/state/session.hpp"
 #include "app/state/update.hpp"
+#include "exchange/forms/outline_file.hpp"
 #include "exchange/json/json_text.hpp"
-#include "model/forms/forms.hpp"
-#include "model/quantity/quantity_input.hpp"
+#include "phrases/design/loading.hpp"
 
-#include <algorithm>
+#include <array>
 #include <optional>
 #include <string>
 #include <utility>
@@ -15,80 +16,95 @@
 namespace gusset {
 namespace {
 
-Outcome<double> lengthIn(const Truss& board, std::string_view typed) {
-    return readLength(withPoints(board, std::string(typed)), board.units.length);
-}
+constexpr std::array kSizeNames{phrase::kSizeHeel, phrase::kSizeTie, phrase::kSizeOverhang,
+                                phrase::kSizeDepth, phrase::kSizeTopWidth};
+constexpr std::array kSpreadNames{phrase::kSpreadAreaOnPlan,  phrase::kSpreadAreaOnSlope,
+                                  phrase::kSpreadAreaNormal,  phrase::kSpreadLineOnPlan,
+                                  phrase::kSpreadLineOnSlope, phrase::kSpreadPerJoint};
+constexpr std::array kRuleNames{phrase::kRuleEn610, phrase::kRuleEn610ab, phrase::kRuleAsceLrfd,
+                                phrase::kRuleAsceAsd};
 
-// The lines before the first that can't be read, and why that can't be.
-struct Cases {
-    std::vector<FormCase> cases;
-    Issues faults;
-};
-Cases readCases(const Truss& board, std::string_view lines) {
-    Cases read;
-    while (!lines.empty() && read.faults.empty()) {
-        const std::string_view line = lines.substr(0, lines.find('\n'));
-        lines.remove_prefix(std::min(line.size() + 1, lines.size()));
-        const std::size_t tab = std::min(line.find('\t'), line.size());
-        const std::string_view typed = line.substr(std::min(tab + 1, line.size()));
-        const Outcome<double> load =
-            readForce(withPoints(board, std::string(typed)), board.units.force);
-        if (load) {
-            read.cases.push_back({std::string(line.substr(0, tab)), load.value()});
-        } else {
-            read.faults = load.issues();
-        }
+class Listing {
+public:
+    explicit Listing(const AppState& state) : state_(state) {}
+
+    std::string write() {
+        json_.beginObject();
+        json_.text("length", symbolOf(state_.truss.units.length));
+        json_.text("force", symbolOf(state_.truss.units.force));
+        list("forms", formChoices(), [&](const FormChoice& choice) { form(choice); });
+        list("sizes", kSizeNames, [&](const Phrase<>& says) {
+            word(wordOf(FormSize(&says - kSizeNames.data())), says);
+        });
+        list("spreads", kSpreadNames, [&](const Phrase<>& says) {
+            const auto spread = LoadSpread(&says - kSpreadNames.data());
+            word(wordOf(spread), says);
+            json_.text("unit", unitOf(spread, state_.truss.units));
+            json_.key("sides");
+            json_.boolean(spread == LoadSpread::AreaNormal);
+        });
+        list("kinds", actionRules(), [&](const ActionRule& rule) { word(rule.word, rule.says); });
+        list("rules", kRuleNames, [&](const Phrase<>& says) {
+            word(wordOf(CombinationRule(&says - kRuleNames.data())), says);
+        });
+        json_.endObject();
+        return json_.take();
     }
-    return read;
-}
+
+private:
+    template <class Items, class Write>
+    void list(const char* key, const Items& items, const Write& write) {
+        json_.key(key);
+        json_.beginArray();
+        for (const auto& item : items) {
+            json_.beginObject();
+            write(item);
+            json_.endObject();
+        }
+        json_.endArray();
+    }
+    void word(std::string_view word, const Phrase<>& says) {
+        json_.text("word", word);
+        json_.text("name", sentenceIn(*state_.book, says.english));
+    }
+    void form(const FormChoice& choice) {
+        word(wordOf(choice.kind), choice.name);
+        json_.whole("fewest", choice.fewestPanels);
+        json_.whole("most", choice.mostPanels);
+        json_.whole("step", choice.evenPanels ? 2 : 1);
+        json_.text("loaded", choice.usual == LoadedChord::Upper ? "upper" : "lower");
+        std::vector<std::string> sizes;
+        for (std::size_t i = 0; i < kFormSizes; ++i) {
+            if (choice.takes[i]) {
+                sizes.emplace_back(wordOf(FormSize(i)));
+            }
+        }
+        json_.texts("sizes", sizes);
+        json_.key("pitched");
+        json_.boolean(riseOfPitch({.kind = choice.kind}, 30).has_value());
+    }
+
+    const AppState& state_;
+    JsonText json_{Layout::Compact};
+};
 
 } // namespace
 
-std::string starterForms(const AppState& state) {
-    JsonText json(Layout::Compact);
-    json.beginObject();
-    json.text("length", symbolOf(state.truss.units.length));
-    json.text("force", symbolOf(state.truss.units.force));
-    json.key("forms");
-    json.beginArray();
-    for (const FormChoice& choice : formChoices()) {
-        json.beginObject();
-        json.text("name", sentenceIn(*state.book, choice.name.english));
-        json.whole("fewest", choice.fewestPanels);
-        json.whole("most", choice.mostPanels);
-        json.whole("step", choice.evenPanels ? 2 : 1);
-        json.endObject();
-    }
-    json.endArray();
-    json.endObject();
-    return std::move(json).take();
-}
+std::string starterForms(const AppState& state) { return Listing(state).write(); }
 
-Outcome<Truss> starterOf(const AppState& state, const StarterWish& wish) {
-    const int last = static_cast<int>(formChoices().size()) - 1;
-    const FormChoice& choice = choiceOf(static_cast<FormKind>(std::clamp(wish.form, 0, last)));
-    const Outcome<double> span = lengthIn(state.truss, wish.span);
-    const Outcome<double> rise = lengthIn(state.truss, wish.rise);
-    Cases cases = readCases(state.truss, wish.cases);
-    for (const Issues& faults : {span.issues(), rise.issues(), cases.faults}) {
-        if (!faults.empty()) {
-            return faults.front();
-        }
+Outcome<Truss> starterOf(const AppState& state, std::string_view typed) {
+    const Outcome<Outline> outline = typedOutline(state.truss, typed);
+    if (!outline) {
+        return outline.issues();
     }
-    FormSpec spec{.kind = choice.kind,
-                  .span = span.value(),
-                  .rise = rise.value(),
-                  .panels = wish.panels,
-                  .cases = std::move(cases.cases),
-                  .loaded = choice.usual,
-                  .units = state.truss.units};
-    Outcome<Truss> truss = makeForm(*state.book, spec);
-    if (!truss) {
-        return truss;
+    Outcome<Truss> made = trussOf(*state.book, outline.value());
+    if (!made) {
+        return made;
     }
-    Truss begun = std::move(truss).value();
-    begun.classSettings = state.truss.classSettings;
-    return begun;
+    Truss truss = std::move(made).value();
+    truss.classSettings = state.truss.classSettings;
+    truss.form = outlineText(outline.value());
+    return truss;
 }
 
 Truss emptyBoard(const AppState& state) {
@@ -96,6 +112,13 @@ Truss emptyBoard(const AppState& state) {
     empty.units = state.truss.units;
     empty.classSettings = state.truss.classSettings;
     return empty;
+}
+
+std::string outlineOf(const AppState& state) {
+    const Outcome<Outline> outline = readOutline(state.committed);
+    return outline && isUntouched(*state.book, state.committed, outline.value())
+               ? state.committed.form
+               : "";
 }
 
 std::string retitled(std::string_view saved, std::string_view title) {

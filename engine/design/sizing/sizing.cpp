@@ -1,0 +1,403 @@
+#include "design/sizing/sizing.hpp"
+
+#include "phrases/design/sizing.hpp"
+#include "statics/solve/solution.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <unordered_map>
+
+namespace gusset {
+namespace {
+
+// After so many rounds a choice may only become heavier: forces that follow the stiffness could
+// otherwise make two profiles take turns.
+constexpr int kFreeRounds = 8;
+constexpr int kMostRounds = 60;
+constexpr int kMostStiffer = 400;
+
+double densityOf(const Truss& truss, const Section& section) {
+    for (const Material& material : truss.materials) {
+        if (material.id == section.material) {
+            return material.density.value_or(0);
+        }
+    }
+    return 0;
+}
+
+void putSection(Truss& truss, const Section& section) {
+    for (Section& there : truss.sections) {
+        if (there.id == section.id) {
+            there = section;
+            return;
+        }
+    }
+    truss.sections.push_back(section);
+}
+
+// kg/m of a profile.
+double weightOf(const Truss& truss, const Section& profile) {
+    Truss one;
+    one.units = truss.units;
+    one.joints = {{"A", {0, 0}, {}}, {"B", {1, 0}, {}}};
+    Member member;
+    member.a = JointId{0};
+    member.b = JointId{1};
+    member.section = profile.id;
+    one.members = {member};
+    one.sections = {profile};
+    const MemberMake make = makesOf(one).front();
+    return make.area.value_or(0) * densityOf(truss, profile);
+}
+
+struct Profile {
+    Section section;
+    double weight = 0; // kg/m
+};
+using ProfileList = std::vector<Profile>; // from the lightest
+
+Outcome<std::vector<ProfileList>> listsOf(const Truss& truss, const SizingWish& wish) {
+    std::vector<ProfileList> lists;
+    for (const SizingGroup& group : wish.groups) {
+        if (group.profiles.empty() || group.members.empty()) {
+            return Issue{IssueCode::Missing, "",
+                         group.members.empty()
+                             ? statement(phrase::kGroupWithoutMembers, {{"group", group.name}})
+                             : statement(phrase::kGroupWithoutProfiles, {{"group", group.name}})};
+        }
+        ProfileList list;
+        for (const Section& section : group.profiles) {
+            list.push_back({section, weightOf(truss, section)});
+            if (!(list.back().weight > 0)) {
+                return Issue{IssueCode::Missing, "",
+                             statement(phrase::kProfileWithoutMass, {{"profile", section.id}})};
+            }
+        }
+        std::stable_sort(list.begin(), list.end(),
+                         [](const Profile& a, const Profile& b) { return a.weight < b.weight; });
+        lists.push_back(std::move(list));
+    }
+    return lists;
+}
+
+class Sizer {
+public:
+    Sizer(const Truss& truss, const SizingWish& wish, std::vector<ProfileList> lists)
+        : truss_(truss), wish_(wish), lists_(std::move(lists)), chosen_(lists_.size(), 0),
+          least_(lists_.size(), 0), enough_(lists_.size(), false),
+          strength_(strengthChoices(truss)), service_(serviceChoices(truss)) {
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            choose(g, 0);
+        }
+    }
+
+    Outcome<Sizing> run() {
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            path_.push_back({g, {}, idOf(g), SizingReason::Strength, {}, 0});
+        }
+        if (const Issues faults = settle(); !faults.empty()) {
+            return faults;
+        }
+        if (const Issues faults = stiffen(); !faults.empty()) {
+            return faults;
+        }
+        lighten();
+        return result();
+    }
+
+private:
+    const std::string& idOf(std::size_t g) const { return lists_[g][chosen_[g]].section.id; }
+
+    void choose(std::size_t g, std::size_t profile) {
+        chosen_[g] = profile;
+        const Section& section = lists_[g][profile].section;
+        putSection(truss_, section);
+        for (const MemberId member : wish_.groups[g].members) {
+            truss_.members[member.at()].section = section.id;
+        }
+    }
+
+    // The member of a group that passes least, if one does not pass.
+    const MemberCheck* failing(const MemberChecks& checks, std::size_t g) const {
+        const MemberCheck* worst = nullptr;
+        for (const MemberId member : wish_.groups[g].members) {
+            const MemberCheck& check = checks.members[member.at()];
+            const bool fails = !isChecked(check) || isOver(check) || check.tooSlender;
+            if (fails && (!worst || check.use > worst->use)) {
+                worst = &check;
+            }
+        }
+        return worst;
+    }
+
+    // The first profile from `from` on that passes under these forces; the number of profiles if
+    // none does. Leaves that one chosen, or the heaviest.
+    std::size_t firstThatPasses(std::size_t g, std::size_t from, const Envelope& envelope) {
+        for (std::size_t k = from; k < lists_[g].size(); ++k) {
+            choose(g, k);
+            if (!failing(checkMembers(truss_, envelope, strength_), g)) {
+                return k;
+            }
+        }
+        return lists_[g].size();
+    }
+
+    // One round: each group by itself under the forces of the truss as it is.
+    Outcome<bool> round(bool mayLighten) {
+        const Outcome<Envelope> envelope = envelopeOf(truss_, strength_);
+        if (!envelope) {
+            return envelope.issues();
+        }
+        bool changed = false;
+        const MemberChecks before = checkMembers(truss_, envelope.value(), strength_);
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            const std::size_t was = chosen_[g];
+            const std::size_t from = mayLighten ? least_[g] : std::max(was, least_[g]);
+            const std::size_t now = firstThatPasses(g, from, envelope.value());
+            enough_[g] = now < lists_[g].size();
+            if (chosen_[g] != was) {
+                changed = true;
+                tell(g, was, before);
+            }
+        }
+        return changed;
+    }
+
+    void tell(std::size_t g, std::size_t was, const MemberChecks& before) {
+        SizingStep step{g, lists_[g][was].section.id, idOf(g), SizingReason::Lighter, {}, 0};
+        if (const MemberCheck* worst = failing(before, g); worst && chosen_[g] > was) {
+            step.reason = !enough_[g]                            ? SizingReason::NoneEnough
+                          : worst->tooSlender && !isOver(*worst) ? SizingReason::Slenderness
+                                                                 : SizingReason::Strength;
+            step.member = worst->member;
+            step.use = worst->use;
+        }
+        path_.push_back(std::move(step));
+    }
+
+    Issues settle() {
+        for (int i = 0; i < kMostRounds; ++i) {
+            const Outcome<bool> changed = round(i < kFreeRounds);
+            if (!changed) {
+                return changed.issues();
+            }
+            if (!changed.value()) {
+                break;
+            }
+        }
+        return {};
+    }
+
+    bool isTooSoft() const {
+        if (wish_.deflection <= 0) {
+            return false;
+        }
+        const std::optional<double> moved = deflectionOf(truss_, service_);
+        return moved && *moved > wish_.deflection;
+    }
+
+    // While the truss gives too much, the group whose next profile takes away most of it for its
+    // mass becomes heavier.
+    Issues stiffen() {
+        for (int i = 0; i < kMostStiffer && isTooSoft(); ++i) {
+            const std::optional<std::size_t> best = stiffest();
+            if (!best) {
+                return {};
+            }
+            const std::string from = idOf(*best);
+            choose(*best, chosen_[*best] + 1);
+            least_[*best] = chosen_[*best];
+            path_.push_back({*best, from, idOf(*best), SizingReason::Deflection, {}, 0});
+            if (const Issues faults = settle(); !faults.empty()) {
+                return faults;
+            }
+        }
+        return {};
+    }
+
+    std::optional<std::size_t> stiffest() {
+        const double before = deflectionOf(truss_, service_).value_or(0);
+        std::optional<std::size_t> best;
+        double most = 0;
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            const std::size_t was = chosen_[g];
+            if (was + 1 >= lists_[g].size()) {
+                continue;
+            }
+            choose(g, was + 1);
+            const double gain = before - deflectionOf(truss_, service_).value_or(before);
+            const double cost = lengthOf(g) * (lists_[g][was + 1].weight - lists_[g][was].weight);
+            choose(g, was);
+            const double worth = gain / std::max(cost, 1e-9);
+            if (gain > 0 && worth > most) {
+                most = worth;
+                best = g;
+            }
+        }
+        return best;
+    }
+
+    bool allPass() {
+        const Outcome<Envelope> envelope = envelopeOf(truss_, strength_);
+        if (!envelope) {
+            return false;
+        }
+        const MemberChecks checks = checkMembers(truss_, envelope.value(), strength_);
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            if (failing(checks, g)) {
+                return false;
+            }
+        }
+        return !isTooSoft();
+    }
+
+    // Until no group alone can take a lighter profile.
+    void lighten() {
+        if (!allPass()) {
+            return;
+        }
+        for (bool changed = true; changed;) {
+            changed = false;
+            for (std::size_t g = 0; g < lists_.size(); ++g) {
+                changed = lightenOne(g) || changed;
+            }
+        }
+    }
+    bool lightenOne(std::size_t g) {
+        const std::size_t was = chosen_[g];
+        for (std::size_t k = 0; k < was; ++k) {
+            choose(g, k);
+            if (allPass()) {
+                path_.push_back(
+                    {g, lists_[g][was].section.id, idOf(g), SizingReason::Lighter, {}, 0});
+                return true;
+            }
+        }
+        choose(g, was);
+        return false;
+    }
+
+    double lengthOf(std::size_t g) const {
+        double sum = 0;
+        for (const MemberId member : wish_.groups[g].members) {
+            const Vec2 way = memberVector(truss_, member);
+            sum += std::hypot(way.x, way.y) * toMetre(truss_.units.length);
+        }
+        return sum;
+    }
+
+    Outcome<Sizing> result() {
+        const Outcome<Envelope> envelope = envelopeOf(truss_, strength_);
+        if (!envelope) {
+            return envelope.issues();
+        }
+        Sizing sizing;
+        sizing.checks = checkMembers(truss_, envelope.value(), strength_);
+        sizing.deflection = deflectionOf(truss_, service_).value_or(0);
+        sizing.isEnough = !isTooSoft();
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            sizing.groups.push_back(sizedGroup(g, sizing.checks));
+            sizing.isEnough = sizing.isEnough && sizing.groups.back().isEnough;
+        }
+        for (const double mass : massesOf(truss_)) {
+            sizing.mass += mass;
+        }
+        sizing.path = std::move(path_);
+        sizing.truss = std::move(truss_);
+        return sizing;
+    }
+
+    SizedGroup sizedGroup(std::size_t g, const MemberChecks& checks) const {
+        SizedGroup sized;
+        sized.profile = idOf(g);
+        sized.isEnough = failing(checks, g) == nullptr;
+        sized.length = lengthOf(g);
+        sized.mass = sized.length * lists_[g][chosen_[g]].weight;
+        sized.nextLighter = chosen_[g] > 0 ? lists_[g][chosen_[g] - 1].section.id : "";
+        for (const MemberId member : wish_.groups[g].members) {
+            const MemberCheck& check = checks.members[member.at()];
+            if (!sized.worst.valid() || check.use > sized.use) {
+                sized.worst = member;
+                sized.use = check.use;
+            }
+        }
+        return sized;
+    }
+
+    Truss truss_;
+    const SizingWish& wish_;
+    std::vector<ProfileList> lists_;
+    std::vector<std::size_t> chosen_; // of each list
+    std::vector<std::size_t> least_;  // that the deflection allows
+    std::vector<bool> enough_;
+    std::vector<LoadChoice> strength_;
+    std::vector<LoadChoice> service_;
+    std::vector<SizingStep> path_{};
+};
+
+std::vector<LoadChoice> combinationsFor(const Truss& truss, bool service) {
+    std::vector<LoadChoice> choices;
+    for (const Combination& one : truss.combinations) {
+        if ((one.limit == "service") == service) {
+            choices.emplace_back(OneCombination{one.id});
+        }
+    }
+    return choices;
+}
+
+} // namespace
+
+std::vector<LoadChoice> strengthChoices(const Truss& truss) {
+    std::vector<LoadChoice> choices = combinationsFor(truss, false);
+    return choices.empty() ? serviceChoices(truss) : choices;
+}
+
+std::vector<LoadChoice> serviceChoices(const Truss& truss) {
+    std::vector<LoadChoice> choices = combinationsFor(truss, true);
+    if (choices.empty()) {
+        choices = caseChoices(truss);
+        choices.emplace_back(EveryLoad{});
+    }
+    return choices;
+}
+
+std::optional<double> deflectionOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
+    double largest = 0;
+    for (const LoadChoice& choice : choices) {
+        const Solution solution = solve(truss, choice);
+        if (!solution.displaced) {
+            return std::nullopt;
+        }
+        for (const Vec2 moved : solution.displacements) {
+            largest = std::max(largest, std::abs(moved.y));
+        }
+    }
+    return largest;
+}
+
+std::vector<double> massesOf(const Truss& truss) {
+    const std::vector<MemberMake> makes = makesOf(truss);
+    std::unordered_map<std::string_view, double> densities;
+    for (const Section& section : truss.sections) {
+        densities.emplace(section.id, densityOf(truss, section));
+    }
+    std::vector<double> masses;
+    for (std::size_t i = 0; i < truss.members.size(); ++i) {
+        const Vec2 way = memberVector(truss, MemberId{static_cast<int>(i)});
+        const auto density = densities.find(truss.members[i].section);
+        masses.push_back(std::hypot(way.x, way.y) * toMetre(truss.units.length) *
+                         makes[i].area.value_or(0) *
+                         (density == densities.end() ? 0 : density->second));
+    }
+    return masses;
+}
+
+Outcome<Sizing> lightest(const Truss& truss, const SizingWish& wish) {
+    Outcome<std::vector<ProfileList>> lists = listsOf(truss, wish);
+    if (!lists) {
+        return lists.issues();
+    }
+    return Sizer(truss, wish, std::move(lists).value()).run();
+}
+
+} // namespace gusset
