@@ -103,8 +103,8 @@ enum class Return {
 // Instead of putFirstBoard, with the notebook on its simplest page.
 void putBoardBack(Page&, std::string_view newer, std::string_view older, Return);
 
-// From now on the page speaks this language (exchange/json/language_file). A table that can't be read is
-// reported in a message, and the page stays as it is.
+// From now on the page speaks this language (exchange/json/language_file). A table that can't be
+// read is reported in a message, and the page stays as it is.
 void speak(Page&, std::string_view language);
 
 // The address for the board, without '#'; empty if the truss is too large for a link. An address
