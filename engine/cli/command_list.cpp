@@ -142,7 +142,12 @@ constexpr std::array kLessonOptions{
     kWorkInfluence, kPolygon,     kPath,       kSlides,       kVtt,       kPictures,
     kWords,         kShape,       kByStep,     kWithWords,    kHideValues};
 
-constexpr std::array<Command, 14> kCommands{{
+constexpr Option kLeast{"--from", "KG/M", 0, "those that weigh no less"};
+constexpr Option kMost{"--to", "KG/M", 0, "those that weigh no more"};
+constexpr Option kOwnList{"--list", "LIST.csv", 0, "those of an own list: name,shape,unit,H,B,t,…"};
+constexpr std::array kProfileOptions{kLeast, kMost, kOwnList, kText, kCsv};
+
+constexpr std::array<Command, 15> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -184,6 +189,13 @@ constexpr std::array<Command, 14> kCommands{{
      kVariantOptions,
      "the same truss with other numbers and friendly answers, as files with a key and links",
      "gusset variants site/examples/footbridge.json --count 5 --seed 7 --out variants",
+     {},
+     true},
+    {"profiles",
+     "KIND",
+     kProfileOptions,
+     "steel and timber sections to choose from: the kinds, one kind, or one profile by its name",
+     "gusset profiles rhs-hot --from 5 --to 10",
      {},
      true},
     {"link",

@@ -5,6 +5,7 @@
 #include "cli/input.hpp"
 #include "cli/mark_command.hpp"
 #include "cli/output.hpp"
+#include "cli/profiles_command.hpp"
 #include "phrases/faults/class_lists.hpp"
 #include "report/results/solution_text.hpp"
 
@@ -134,6 +135,9 @@ int run(const std::vector<std::string>& words) {
     }
     if (parsed.arguments.command->name == "mark") {
         return runMark(parsed.arguments);
+    }
+    if (parsed.arguments.command->name == "profiles") {
+        return report(answerProfiles(englishPhrases(), parsed.arguments));
     }
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);

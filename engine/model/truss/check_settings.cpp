@@ -13,7 +13,7 @@ constexpr std::array kNamesOfNumbers{
     phrase::kPartialFactorM0,      phrase::kPartialFactorM1, phrase::kFactorResistance,
     phrase::kFactorSafety,         phrase::kLimitInTension,  phrase::kLimitInCompression,
     phrase::kLimitOfMovement,      phrase::kFactorKMod,      phrase::kPartialFactorTimber,
-    phrase::kFactorBetaC,
+    phrase::kPartialFactorM2,      phrase::kFactorBetaC,
 };
 static_assert(kNamesOfNumbers.size() == kCheckNumbers.size());
 

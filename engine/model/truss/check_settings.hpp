@@ -23,8 +23,9 @@ struct CheckSettings {
     double strengthFactor = 1.5; // Euler: what the strength is divided by, ≥ 1
     double eulerFactor = 2;      // Euler: what the critical force is divided by, ≥ 1
     BucklingCurve curve = BucklingCurve::C;
-    double gammaM0 = 1; // EN 1993-1-1, 6.1: of the cross-section
-    double gammaM1 = 1; // of the member; a national annex may specify other values
+    double gammaM0 = 1;    // EN 1993-1-1, 6.1: of the cross-section
+    double gammaM1 = 1;    // of the member; a national annex may specify other values
+    double gammaM2 = 1.25; // of net sections; likewise
     AiscSafety safety = AiscSafety::Resistance;
     double phi = 0.9;    // AISC 360-16, D2 and E1
     double omega = 1.67; // likewise
@@ -51,7 +52,7 @@ struct CheckNumber {
     double most = 100;
     bool orNone = false; // 0 is also allowed: no limit
 };
-inline constexpr std::array<CheckNumber, 13> kCheckNumbers{{
+inline constexpr std::array<CheckNumber, 14> kCheckNumbers{{
     {"K", &CheckSettings::effectiveLength, 0.1, 10},
     {"strengthFactor", &CheckSettings::strengthFactor},
     {"eulerFactor", &CheckSettings::eulerFactor},
@@ -64,6 +65,7 @@ inline constexpr std::array<CheckNumber, 13> kCheckNumbers{{
     {"deflection", &CheckSettings::deflection, 10, 1000, true},
     {"kMod", &CheckSettings::kMod, 0.1, 2},
     {"gammaTimber", &CheckSettings::gammaTimber, 1, 10},
+    {"gammaM2", &CheckSettings::gammaM2, 1, 10},
     {"betaC", &CheckSettings::betaC, 0.01, 1},
 }};
 

@@ -92,6 +92,7 @@ inline constexpr auto kFactorStrength = "the factor that strength is divided by"
 inline constexpr auto kFactorEuler = "the factor that Euler's critical force is divided by"_phrase;
 inline constexpr auto kPartialFactorM0 = "the partial factor γM0"_phrase;
 inline constexpr auto kPartialFactorM1 = "the partial factor γM1"_phrase;
+inline constexpr auto kPartialFactorM2 = "the partial factor γM2"_phrase;
 inline constexpr auto kFactorResistance = "the resistance factor φ"_phrase;
 inline constexpr auto kFactorSafety = "the safety factor Ω"_phrase;
 inline constexpr auto kLimitInTension = "the largest slenderness of members in tension"_phrase;

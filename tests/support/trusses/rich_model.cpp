@@ -62,7 +62,7 @@ std::string everyKeyOfTheFormat() {
     { "id": "crowd", "path": ["A", "Ü2"], "uniform": { "perLength": -5, "length": 4, "of": "us" } }
   ],
   "checks": { "formula": "AISC 360-16", "curve": "a0", "safety": "omega", "K": 0.9,
-              "strengthFactor": 1.6, "eulerFactor": 2.5, "gammaM0": 1.05, "gammaM1": 1.1,
+              "strengthFactor": 1.6, "eulerFactor": 2.5, "gammaM0": 1.05, "gammaM1": 1.1, "gammaM2": 1.3,
               "phi": 0.85, "omega": 1.75, "tensionLimit": 0, "compressionLimit": 180,
               "deflection": 300, "kMod": 0.9, "gammaTimber": 1.25, "betaC": 0.1,
               "held": ["A", "Ü2"],
