@@ -11,11 +11,11 @@ namespace gusset {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> kPackingWords{"", "not stated", "close", "too far"};
+constexpr std::array<std::string_view, 4> kPackingWords{"", "notStated", "close", "tooFar"};
 constexpr WordList kCheckWords{"", "tension", "crushing", "buckling", "net"};
 // In the order of Lack.
 constexpr std::array<std::string_view, 9> kLackWords{
-    "area", "strength", "E", "radius", "force", "ultimate", "shape at holes", "along grain", "E05"};
+    "area", "strength", "E", "radius", "force", "ultimate", "shapeAtHoles", "alongGrain", "E05"};
 
 class ChecksWriter {
 public:

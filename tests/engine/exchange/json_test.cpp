@@ -58,7 +58,7 @@ TEST_CASE("A file's joints, members, supports and loads arrive in the model") {
     REQUIRE(read.joints.size() == 3);
     CHECK(read.joints[2].label == "C");
     CHECK(read.joints[2].at == Vec2{2, 1.5});
-    CHECK(read.members[1] == Member{JointId{1}, JointId{2}, "", 0, 0, ""});
+    CHECK(read.members[1] == Member{JointId{1}, JointId{2}, "", 0, 0, {}, ""});
     CHECK(read.supports[0].kind == SupportKind::Pin);
     CHECK(read.supports[1].kind == SupportKind::Roller);
     CHECK(read.supports[1].reaction == 90);
