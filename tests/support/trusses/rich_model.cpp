@@ -39,8 +39,8 @@ std::string everyKeyOfTheFormat() {
   "materials": [
     { "id": "steel", "E": 30000, "strength": 36, "density": 7850, "alpha": 1.17e-5, "ultimate": 58,
       "grade": "A" },
-    { "id": "spruce", "E": 1600, "tension": 2.1, "compression": 3.05, "E05": 1070 },
-    { "id": "unknown stuff" }
+    { "id": "unknown stuff" },
+    { "id": "spruce", "E": 1600, "tension": 2.1, "compression": 3.05, "E05": 1070 }
   ],
   "sections": [
     { "id": "chord", "material": "steel", "A": 12.5, "r": 2.1, "page": 7 },
