@@ -12,6 +12,7 @@ namespace gusset {
 namespace {
 
 constexpr std::array<std::string_view, 4> kPackingWords{"", "notStated", "close", "tooFar"};
+constexpr std::string_view kTimberFormula = "EN 1995-1-1";
 constexpr WordList kCheckWords{"", "tension", "crushing", "buckling", "net"};
 // In the order of Lack.
 constexpr std::array<std::string_view, 9> kLackWords{
@@ -73,7 +74,8 @@ private:
             writeLacks(check.lacks);
         } else {
             if (check.governing != CheckKind::None) {
-                out_.text("formula", wordOf(kFormulaWords, check.formula));
+                out_.text("formula",
+                          check.byTimber ? kTimberFormula : wordOf(kFormulaWords, check.formula));
                 out_.text("check", wordOf(kCheckWords, check.governing));
                 out_.result("allowed", check.capacity / newton_);
             }

@@ -47,6 +47,7 @@ inline constexpr auto kCheckHeld =
     "Out of the plane of the truss, members buckle between joints that are held there: {joints}."_phrase;
 inline constexpr auto kCheckNoneHeld =
     "Out of the plane of the truss no joint is held: members buckle over their whole run."_phrase;
+inline constexpr auto kCheckOwnFactors = "With factors K of their own: {members}."_phrase;
 inline constexpr auto kCheckReverses =
     "Pulled under some of these loads and pressed under others: {members}."_phrase;
 inline constexpr auto kCheckClass4 =

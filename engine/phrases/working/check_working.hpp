@@ -40,15 +40,17 @@ inline constexpr auto kCheckCloseAisc =
 inline constexpr auto kCheckFarAisc =
     "Its connectors are farther apart than AISC 360-16, E6.2 allows, which is not covered."_phrase;
 inline constexpr auto kCheckIsClass =
-    "In compression it is of class {class} by EN 1993-1-1, table 5.2: c / t = {ratio}."_phrase;
+    "In compression it is of class {class} by EN 1993-1-1, table 5.2."_phrase;
 inline constexpr auto kCheckIsClass4 =
-    "In compression it is of class 4 by EN 1993-1-1, table 5.2: c / t = {ratio} is more than "
-    "{limit}. Its walls may buckle first, which is not covered: less is allowed than this."_phrase;
+    "In compression it is of class 4 by EN 1993-1-1, table 5.2: the width of a part, or its "
+    "diameter, is {ratio} times its thickness, more than {limit}. Its walls may buckle first, "
+    "which "
+    "is not covered: less is allowed than this."_phrase;
 inline constexpr auto kCheckNoSlenderElement =
-    "No element is slender by AISC 360-16, table B4.1a: {ratio} is not more than {limit}."_phrase;
+    "No element is slender by AISC 360-16, table B4.1a."_phrase;
 inline constexpr auto kCheckIsSlenderElement =
-    "It has a slender element by AISC 360-16, table B4.1a: {ratio} is more than {limit}. E7 is not "
-    "covered: less is allowed than this."_phrase;
+    "It has a slender element by AISC 360-16, table B4.1a: its width or diameter is {ratio} times "
+    "its thickness, more than {limit}. E7 is not covered: less is allowed than this."_phrase;
 inline constexpr auto kCheckTimberLine =
     "Relative slenderness and reduction k_c by EN 1995-1-1, 6.3.2, β_c = {beta}:"_phrase;
 inline constexpr auto kCheckTimberShort = "Up to λ_rel = 0.3 buckling need not be counted."_phrase;

@@ -264,18 +264,20 @@ private:
         if (local.number == 0) {
             return;
         }
-        const RichLine ratio = plainLine(formatNumber(local.ratio, typedStyleOf(writer_.truss)));
-        const RichLine limit = plainLine(formatNumber(local.limit, typedStyleOf(writer_.truss)));
-        if (byAisc()) {
-            tell(local.number == 4 ? phrase::kCheckIsSlenderElement
-                                   : phrase::kCheckNoSlenderElement,
-                 {{"ratio", ratio}, {"limit", limit}});
-        } else if (local.number == 4) {
-            tell(phrase::kCheckIsClass4, {{"ratio", ratio}, {"limit", limit}});
-        } else {
-            tell(phrase::kCheckIsClass,
-                 {{"class", plainLine(std::to_string(local.number))}, {"ratio", ratio}});
+        if (!isLocallySlender(it_)) {
+            if (byAisc()) {
+                tell(phrase::kCheckNoSlenderElement);
+            } else {
+                tell(phrase::kCheckIsClass, {{"class", plainLine(std::to_string(local.number))}});
+            }
+            return;
         }
+        const auto rounded = [&](double value) {
+            return plainLine(formatNumber(value, {NumberForm::Significant, 3,
+                                                  writer_.truss.classSettings.decimalSign, false}));
+        };
+        tell(byAisc() ? phrase::kCheckIsSlenderElement : phrase::kCheckIsClass4,
+             {{"ratio", rounded(local.ratio)}, {"limit", rounded(local.limit)}});
     }
 
     void writeSlenderness() {

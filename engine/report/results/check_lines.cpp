@@ -211,6 +211,10 @@ public:
 
     // By what else members were checked.
     void sayParts() {
+        sayOfThose(phrase::kCheckOwnFactors, [&](const MemberCheck& check) {
+            const LengthFactors& own = writer_.truss.members[check.member.at()].factors;
+            return own.in || own.out;
+        });
         sayTimber();
         sayNet();
         sayHeld();
