@@ -52,20 +52,20 @@ test('a check of a tie with holes and of a rafter out of the plane is written wi
     const tie = gusset(['check', canopy, '--member', 'A-B']);
     assert.equal(tie.status, 0);
     assert.match(tie.stdout, /EN 1993-1-1, 6\.2\.3 \(6\.7\)/);
-    assert.match(tie.stdout, /0\.9 · A_net · f_u \/ γ_M2/);
+    assert.match(tie.stdout, /0\.9\s·\sA_net\s·\sf_u\s\/\sγ_M2/);
     const rafter = gusset(['check', canopy, '--member', 'A-D']);
     assert.match(rafter.stdout, /Slenderness in the plane of the truss:/);
-    assert.match(rafter.stdout, /λ = K · L \/ r = 0\.85 · 2500 \/ /);
+    assert.match(rafter.stdout, /λ\s=\sK\s·\sL\s\/\sr\s=\s0\.85\s·\s2500\s\//);
     assert.match(rafter.stdout, /out of that plane/);
     assert.match(rafter.stdout, /table 5\.2/);
     const post = gusset(['check', canopy, '--member', 'B-D']);
-    assert.equal(post.status, 0);
+    assert.match(post.stdout, /It carries no force/);
 });
 
 test('the table of checks says what is checked how, and the caution', () => {
     const { status, stdout } = gusset(['check', canopy, '--members']);
     assert.equal(status, 0);
     assert.match(stdout, /buckle between joints that are held there: A, C and D/);
-    assert.match(stdout, /Joint . moves farthest/);
+    assert.match(stdout, /Joint \w moves farthest/);
     assert.match(stdout, /Left out are connections/);
 });
