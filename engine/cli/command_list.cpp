@@ -167,7 +167,12 @@ constexpr Option kKinds{"--kinds", "G=permanent,S=snow", 0,
                         "what cases stand for, where the model does not say"};
 constexpr std::array kCombineOptions{kRule, kKinds, kCsv};
 
-constexpr std::array<Command, 18> kCommands{{
+constexpr Option kLeast{"--from", "KG/M", 0, "those that weigh no less"};
+constexpr Option kMost{"--to", "KG/M", 0, "those that weigh no more"};
+constexpr Option kOwnList{"--list", "LIST.csv", 0, "those of an own list: name,shape,unit,H,B,t,…"};
+constexpr std::array kProfileOptions{kLeast, kMost, kOwnList, kText, kCsv};
+
+constexpr std::array<Command, 19> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -222,6 +227,13 @@ constexpr std::array<Command, 18> kCommands{{
     {"combine", "FILE", kCombineOptions,
      "the model with combinations, from what its load cases stand for",
      "gusset combine site/examples/garage_roof.json --kinds dead=permanent,snow=snow --csv"},
+    {"profiles",
+     "KIND",
+     kProfileOptions,
+     "steel and timber sections to choose from: the kinds, one kind, or one profile by its name",
+     "gusset profiles rhs-hot --from 5 --to 10",
+     {},
+     true},
     {"link",
      "FILE",
      {},

@@ -8,6 +8,7 @@
 #include "cli/handout_command.hpp"
 #include "cli/lesson_command.hpp"
 #include "cli/names.hpp"
+#include "cli/profiles_command.hpp"
 #include "cli/report_command.hpp"
 #include "cli/statics_commands.hpp"
 #include "cli/variants_command.hpp"
@@ -135,6 +136,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "combine") {
         return withNotes(answerCombine(book, arguments, reading), reading);
+    }
+    if (name == "profiles") {
+        return answerProfiles(book, arguments);
     }
     if (name == "link") {
         return withNotes(answerLink(reading), reading);

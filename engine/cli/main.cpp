@@ -6,6 +6,7 @@
 #include "cli/input.hpp"
 #include "cli/mark_command.hpp"
 #include "cli/output.hpp"
+#include "cli/profiles_command.hpp"
 #include "phrases/faults/class_lists.hpp"
 #include "report/results/solution_text.hpp"
 
@@ -146,6 +147,9 @@ int run(const std::vector<std::string>& words) {
     }
     if (parsed.arguments.command->name == "trace") {
         return runTrace(parsed.arguments);
+    }
+    if (parsed.arguments.command->name == "profiles") {
+        return report(answerProfiles(englishPhrases(), parsed.arguments));
     }
     const std::string& input = parsed.arguments.input;
     const Outcome<Reading> reading = input.empty() ? Reading{} : readInput(input);

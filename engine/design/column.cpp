@@ -55,6 +55,28 @@ BucklingReduction bucklingReduction(BucklingCurve curve, double relative) {
     return reduction;
 }
 
+TimberReduction timberReduction(double betaC, double relative) {
+    constexpr double kShort = 0.3; // λ_rel up to which buckling is ignored
+    TimberReduction reduction{relative,
+                              0.5 * (1 + betaC * (relative - kShort) + relative * relative), 1};
+    if (relative > kShort) {
+        const double k = reduction.k;
+        reduction.kc = 1 / (k + std::sqrt(k * k - relative * relative));
+    }
+    return reduction;
+}
+
+double slendernessOfPair(double slenderness, double spacing, double single) {
+    constexpr double kClose = 40; // a/r_i up to which the two act as one
+    constexpr double kAnglesBackToBack = 0.5;
+    const double between = spacing / single;
+    if (between <= kClose) {
+        return slenderness;
+    }
+    const double own = kAnglesBackToBack * between;
+    return std::sqrt(slenderness * slenderness + own * own);
+}
+
 CriticalStress criticalStress(double yield, double elastic) {
     constexpr double kLimit = 2.25; // (4.71/π)², rounded as in the standard
     const double ratio = yield / elastic;

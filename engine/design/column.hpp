@@ -1,7 +1,7 @@
 #pragma once
-// The strength of a straight member in axial compression, by three methods: Euler's critical force;
-// EN 1993-1-1:2005, 6.3.1; ANSI/AISC 360-16, chapter E3. All cover flexural buckling only. Any
-// consistent units: every stress in one unit, every length in one.
+// The strength of a straight member in axial compression: Euler's critical force; EN
+// 1993-1-1:2005, 6.3.1; ANSI/AISC 360-16, chapter E3; of timber EN 1995-1-1:2004, 6.3.2. All cover
+// flexural buckling only. Any consistent units: every stress in one unit, every length in one.
 
 #include "model/truss/check_settings.hpp"
 
@@ -24,5 +24,16 @@ struct CriticalStress {   // AISC 360-16, E3
     double stress = 0;
 };
 [[nodiscard]] CriticalStress criticalStress(double yield, double elasticStress);
+
+struct TimberReduction { // EN 1995-1-1:2004, 6.3.2
+    double relative = 0; // λ_rel = λ/π · √(f_c,0,k / E_0,05), (6.21)
+    double k = 0;        // (1 + β_c (λ_rel − 0.3) + λ_rel²) / 2, (6.27)
+    double kc = 1; // 1 / (k + √(k² − λ_rel²)), (6.25); 1 up to λ_rel = 0.3, by (2) there
+};
+[[nodiscard]] TimberReduction timberReduction(double betaC, double relativeSlenderness);
+
+// λ of two pieces tied together at distances `spacing`, each with the least radius `single`: AISC
+// 360-16, (E6-2), connectors welded or with pretensioned bolts; angles back to back, K_i = 0.5.
+[[nodiscard]] double slendernessOfPair(double slenderness, double spacing, double single);
 
 } // namespace gusset

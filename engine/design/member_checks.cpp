@@ -9,62 +9,6 @@ namespace gusset {
 
 namespace {
 
-double strengthDivisor(const CheckSettings& settings, ColumnFormula formula) {
-    switch (formula) {
-    case ColumnFormula::En1993:
-        return settings.gammaM0; // 6.2.3, 6.2.4
-    case ColumnFormula::Aisc360: // D2(a)
-        return settings.safety == AiscSafety::Resistance ? 1 / settings.phi : settings.omega;
-    case ColumnFormula::Euler:
-        break;
-    }
-    return settings.strengthFactor;
-}
-
-void addLack(MemberCheck& check, const std::optional<double>& property, Lack lack) {
-    if (!property) {
-        check.lacks.push_back(lack);
-    }
-}
-
-void govern(MemberCheck& check, CheckKind kind, double capacity) {
-    if (check.governing == CheckKind::None || capacity < check.capacity) {
-        check.governing = kind;
-        check.capacity = capacity;
-        check.use = std::abs(check.force) / capacity;
-    }
-}
-
-void buckle(const CheckSettings& settings, MemberCheck& check) {
-    const double strength = *check.make.strength;
-    const double area = *check.make.area;
-    check.elastic = elasticStress(*check.make.modulus, check.slenderness);
-    switch (check.formula) {
-    case ColumnFormula::Euler:
-        check.buckling = check.elastic * area / settings.eulerFactor;
-        break;
-    case ColumnFormula::En1993:
-        check.reduction = bucklingReduction(settings.curve, std::sqrt(strength / check.elastic));
-        check.buckling = check.reduction.chi * area * strength / settings.gammaM1;
-        break;
-    case ColumnFormula::Aisc360:
-        check.critical = criticalStress(strength, check.elastic);
-        check.buckling =
-            check.critical.stress * area / strengthDivisor(settings, ColumnFormula::Aisc360);
-        break;
-    }
-}
-
-void checkSlenderness(const CheckSettings& settings, MemberCheck& check) {
-    const bool pulled = check.force > 0;
-    check.limit = pulled ? settings.tensionLimit : settings.compressionLimit;
-    if (check.make.radius) {
-        const double factor = pulled ? 1 : settings.effectiveLength;
-        check.slenderness = factor * check.length / *check.make.radius;
-        check.tooSlender = check.limit > 0 && check.slenderness > check.limit * (1 + kZeroForce);
-    }
-}
-
 // The worse of the checks of a member that is in tension under one choice and in compression under
 // another.
 MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
@@ -82,6 +26,7 @@ MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
         worse.limit = other.limit;
         worse.tooSlender = true;
     }
+    worse.reverses = pulled.force > 0 && pressed.force < 0;
     return worse;
 }
 
@@ -110,8 +55,8 @@ bool bendsAt(const std::vector<double>& moments, std::size_t member) {
 
 // For a force from solving: nothing is checked when the rounding error exceeds the force; a force
 // that is merely small beside the largest is still checked.
-MemberCheck checkSolved(const CheckSettings& settings, const MemberMake& make, double length,
-                        double force, const Reliance& reliance) {
+MemberCheck checkSolved(const CheckSettings& settings, const MemberMake& make,
+                        const MemberLength& length, double force, const Reliance& reliance) {
     if (isZero(reliance, force) && !isNegligible(reliance, force)) {
         MemberCheck check = checkOf(settings, make, length, 0);
         if (isBelowBound(reliance, force)) {
@@ -122,46 +67,37 @@ MemberCheck checkSolved(const CheckSettings& settings, const MemberMake& make, d
     return checkOf(settings, make, length, force);
 }
 
+// The limit of L/x, if there is one, before anything has moved.
+std::optional<MovementCheck> movementLimitOf(const Truss& truss) {
+    if (truss.checks.deflection == 0) {
+        return std::nullopt;
+    }
+    MovementCheck limit;
+    for (const Support& one : truss.supports) {
+        for (const Support& other : truss.supports) {
+            limit.span = std::max(limit.span, length(truss.joints[one.joint.at()].at -
+                                                     truss.joints[other.joint.at()].at));
+        }
+    }
+    limit.span *= toMetre(truss.units.length);
+    limit.allowed = limit.span / truss.checks.deflection;
+    limit.known = limit.span > 0;
+    return limit;
+}
+
+void addMovement(MovementCheck& worst, const Solution& solution, const LoadChoice& choice) {
+    worst.known = worst.known && solution.displaced;
+    for (std::size_t i = 0; worst.known && i < solution.displacements.size(); ++i) {
+        const double moved = length(solution.displacements[i]);
+        if (moved > worst.moved * (1 + kZeroForce)) { // the first of those equal by symmetry
+            worst.moved = moved;
+            worst.joint = JointId{static_cast<int>(i)};
+            worst.choice = choice;
+        }
+    }
+}
+
 } // namespace
-
-bool isChecked(const MemberCheck& check) { return check.lacks.empty(); }
-
-bool isOver(const MemberCheck& check) { return check.use > 1 + kZeroForce; }
-
-double useErrorOf(const MemberCheck& check) {
-    return check.capacity > 0 ? check.error / check.capacity : 0;
-}
-
-MemberCheck checkOf(const CheckSettings& settings, const MemberMake& make, double length,
-                    double force) {
-    MemberCheck check;
-    check.force = force;
-    check.length = length;
-    check.make = make;
-    check.formula = make.steel ? settings.formula : ColumnFormula::Euler;
-    checkSlenderness(settings, check);
-    if (force == 0) {
-        return check;
-    }
-    addLack(check, make.area, Lack::Area);
-    addLack(check, make.strength, Lack::Strength);
-    if (force < 0) {
-        addLack(check, make.modulus, Lack::Modulus);
-        addLack(check, make.radius, Lack::Radius);
-    }
-    if (!check.lacks.empty()) {
-        return check;
-    }
-    check.onArea = *make.strength * *make.area / strengthDivisor(settings, check.formula);
-    if (force > 0) {
-        govern(check, CheckKind::Tension, check.onArea);
-        return check;
-    }
-    buckle(settings, check);
-    govern(check, CheckKind::Buckling, check.buckling);
-    govern(check, CheckKind::Crushing, check.onArea);
-    return check;
-}
 
 MemberChecks checkMembers(const Truss& truss, const Solution& solution, const LoadChoice& choice) {
     if (!solution.solved) {
@@ -170,16 +106,22 @@ MemberChecks checkMembers(const Truss& truss, const Solution& solution, const Lo
     const std::vector<MemberMake> makes = makesOf(truss);
     const Structure structure = structureOf(truss);
     const Reliance reliance = relianceOf(solution);
+    const std::vector<MemberLength> lengths = lengthsOf(truss, structure);
     std::vector<MemberCheck> members;
     for (std::size_t i = 0; i < makes.size(); ++i) {
-        MemberCheck check = checkSolved(truss.checks, makes[i], structure.bars[i].length,
-                                        solution.forces[i], reliance);
+        MemberCheck check =
+            checkSolved(truss.checks, makes[i], lengths[i], solution.forces[i], reliance);
         check.member = MemberId{static_cast<int>(i)};
         check.choice = choice;
         check.bends = bendsAt(solution.moments, i);
         members.push_back(std::move(check));
     }
-    return counted(std::move(members), reliance);
+    MemberChecks checks = counted(std::move(members), reliance);
+    checks.movement = movementLimitOf(truss);
+    if (checks.movement) {
+        addMovement(*checks.movement, solution, choice);
+    }
+    return checks;
 }
 
 namespace {
@@ -195,11 +137,12 @@ void addBends(const Truss& truss, const Structure& structure, const std::vector<
 MemberChecks checksOf(const Truss& truss, const Structure& structure, const Envelope& envelope,
                       const std::vector<bool>& bends) {
     const std::vector<MemberMake> makes = makesOf(truss);
+    const std::vector<MemberLength> lengths = lengthsOf(truss, structure);
     std::vector<MemberCheck> members;
     for (std::size_t i = 0; i < makes.size(); ++i) {
         const auto side = [&](const ForceExtreme& extreme) {
-            MemberCheck check = checkSolved(truss.checks, makes[i], structure.bars[i].length,
-                                            extreme.force, envelope.reliance);
+            MemberCheck check =
+                checkSolved(truss.checks, makes[i], lengths[i], extreme.force, envelope.reliance);
             check.choice = extreme.choice;
             return check;
         };
@@ -222,11 +165,19 @@ MemberChecks checkMembers(const Truss& truss, const Envelope& envelope,
     for (const LoadChoice& choice : choices) {
         addBends(truss, structure, factors.under(choice), bends);
     }
-    return checksOf(truss, structure, envelope, bends);
+    MemberChecks checks = checksOf(truss, structure, envelope, bends);
+    checks.movement = movementLimitOf(truss);
+    if (checks.movement) {
+        for (const LoadChoice& choice : choices) {
+            addMovement(*checks.movement, solve(truss, choice), choice);
+        }
+    }
+    return checks;
 }
 
 WorstChecksTask::WorstChecksTask(const Truss& truss, std::vector<LoadChoice> choices)
-    : truss_(truss), choices_(std::move(choices)), factors_(truss), envelope_(truss, choices_) {}
+    : truss_(truss), choices_(std::move(choices)), factors_(truss), envelope_(truss, choices_),
+      movement_(movementLimitOf(truss)) {}
 
 bool WorstChecksTask::advance() {
     if (!extremes_) {
@@ -243,15 +194,19 @@ bool WorstChecksTask::advance() {
         bends_.resize(truss_.members.size());
     } else if (bent_ < choices_.size()) {
         addBends(truss_, structure_, factors_.under(choices_[bent_++]), bends_);
+    } else if (movement_ && moved_ < choices_.size()) {
+        const LoadChoice& choice = choices_[moved_++];
+        addMovement(*movement_, solve(truss_, choice), choice);
     } else {
         checks_ = checksOf(truss_, structure_, *extremes_, bends_);
+        checks_.movement = std::move(movement_);
         return true;
     }
     return false;
 }
 
 Progress WorstChecksTask::progress() const {
-    return {envelope_.progress().done + bent_, 2 * choices_.size()};
+    return {envelope_.progress().done + bent_ + moved_, (movement_ ? 3 : 2) * choices_.size()};
 }
 
 } // namespace gusset

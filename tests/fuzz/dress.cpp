@@ -111,7 +111,10 @@ void dressProperties(Truss& truss, Random& random) {
     for (const SectionShape& shape : sectionShapes()) {
         Section section{std::string(shape.name), "steel", {}, {}, std::string(shape.name), {}, {}};
         for (const std::string_view key : shape.dimensions) {
-            const double usual = key == "t" ? 4 : key == "B" ? 60 : 100;
+            const double usual = key == "t" || key == "s" ? 4
+                                 : key == "gap"           ? 10
+                                 : key == "B"             ? 60
+                                                          : 100;
             section.dimensions.emplace_back(key, anySize(usual, random));
         }
         if (random.oneIn(3)) {
@@ -121,6 +124,35 @@ void dressProperties(Truss& truss, Random& random) {
     const bool all = random.oneIn(2);
     for (Member& member : truss.members) {
         member.section = all || random.oneIn(2) ? random.pick(truss.sections).id : std::string();
+    }
+}
+
+// What checks both ways are made with.
+void dressChecks(Truss& truss, Random& random) {
+    if (truss.sections.empty() || random.oneIn(2)) {
+        return;
+    }
+    for (Material& material : truss.materials) {
+        material.ultimate = perhaps(360, random);
+        material.compression = perhaps(21, random);
+        material.E05 = perhaps(7400, random);
+    }
+    for (Section& section : truss.sections) {
+        section.inPlane = random.pick(std::vector<std::string>{"", "strong", "weak"});
+        section.packing = perhaps(500, random);
+        if (random.oneIn(2)) {
+            section.holes = Holes{double(random.integer(1, 4)), anySize(18, random), {}};
+        }
+        const SectionShape* shape = findSectionShape(section.shape);
+        if (shape && !shape->further.empty() && random.oneIn(3)) {
+            section.dimensions.emplace_back("R", anySize(5, random));
+        }
+    }
+    for (Member& member : truss.members) {
+        member.factors.out = random.oneIn(3) ? std::optional(1.2) : std::nullopt;
+    }
+    if (random.oneIn(2) && !truss.joints.empty()) {
+        truss.checks.held = {{JointId{0}}};
     }
 }
 
@@ -243,6 +275,7 @@ void dress(Truss& truss, Random& random) {
     dressLoads(truss, random);
     dressCombinations(truss, random);
     dressMoving(truss, random);
+    dressChecks(truss, random);
     if (random.oneIn(12)) {
         truss.exercise = R"({"ask":["forces"]})";
         truss.unknown = R"({"made":{"by":"a test","deep":[[[]],{}]}})";

@@ -99,6 +99,8 @@ const names = new Set([
     'Case',
     'Combination',
     'Pa',
+    // The key of an inner radius in files.
+    'Ri',
     // Headings of class lists, which are left out (exchange/exercises/student_list).
     'first name',
     'given name',

@@ -181,6 +181,14 @@ private:
         return true;
     }
 
+    bool readThing(ObjectReader& object, Member& member) {
+        readFields(object, kFields<Member>, member);
+        member.factors.unknown = object.inner("K", [&](ObjectReader& factors) {
+            readFields(factors, kFields<LengthFactors>, member.factors);
+        });
+        return true;
+    }
+
     bool readThing(ObjectReader& object, Support& support) {
         readFields(object, kFields<Support>, support);
         if (!object.has("kind")) {
@@ -249,15 +257,27 @@ private:
     bool readThing(ObjectReader& object, Section& section) {
         readFields(object, kFields<Section>, section);
         if (const SectionShape* shape = findSectionShape(section.shape)) {
-            for (const std::string_view key : shape->dimensions) {
-                std::optional<double> value;
-                object.read(key, false, value);
-                if (value) {
-                    section.dimensions.emplace_back(key, *value);
+            for (const auto keys : {shape->dimensions, shape->further}) {
+                for (const std::string_view key : keys) {
+                    std::optional<double> value;
+                    object.read(key, false, value);
+                    if (value) {
+                        section.dimensions.emplace_back(key, *value);
+                    }
                 }
             }
         }
+        readHoles(object, section);
         return true;
+    }
+
+    void readHoles(ObjectReader& object, Section& section) {
+        std::string unknown = object.inner("holes", [&](ObjectReader& holes) {
+            readFields(holes, kFields<Holes>, section.holes.emplace());
+        });
+        if (section.holes) {
+            section.holes->unknown = std::move(unknown);
+        }
     }
 
     bool readThing(ObjectReader& object, Combination& combination) {
@@ -289,11 +309,14 @@ private:
         return true;
     }
 
-    static void readChecks(ObjectReader& model, CheckSettings& checks) {
+    void readChecks(ObjectReader& model, CheckSettings& checks) {
         checks.unknown = model.inner("checks", [&](ObjectReader& object) {
             readSettings(object, kCheckFields, checks);
             for (const CheckNumber& number : kCheckNumbers) {
                 object.read(number.key, false, checks.*number.value);
+            }
+            if (object.has("held")) {
+                checks.held = readPath(object, "held");
             }
         });
     }

@@ -106,6 +106,9 @@ private:
         for (const auto& [key, value] : section.dimensions) {
             number(key, value);
         }
+        if (section.holes) {
+            putInner(*this, "holes", *section.holes);
+        }
     }
     void writeInner(const Combination& combination) {
         nested("factors", "", [&](JsonText& text) {
@@ -169,6 +172,9 @@ private:
                 if (it.*each.value != usual.*each.value) {
                     text.number(each.key, it.*each.value);
                 }
+            }
+            if (it.held) {
+                path("held", *it.held);
             }
         });
     }

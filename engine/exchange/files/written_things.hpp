@@ -33,6 +33,26 @@ void putThing(Out& out, const Thing& thing) {
     putFields(out, kFields<Thing>, thing);
 }
 
+// An object within a thing, with a table of its own.
+template <class Out, class Inner>
+void putInner(Out& out, std::string_view key, const Inner& inner) {
+    out.nested(key, inner.unknown, [&](JsonText& text) {
+        eachField(kFields<Inner>, inner, [&](const FieldValue& field) {
+            if (field.number) {
+                text.number(field.key, *field.number);
+            }
+        });
+    });
+}
+
+template <class Out>
+void putThing(Out& out, const Member& member) {
+    putFields(out, kFields<Member>, member);
+    if (member.factors != LengthFactors{}) {
+        putInner(out, "K", member.factors);
+    }
+}
+
 template <class Out>
 void putThing(Out& out, const Support& support) {
     putFields(out, kFields<Support>, support);

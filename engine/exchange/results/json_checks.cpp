@@ -4,12 +4,19 @@
 #include "exchange/json/json_text.hpp"
 #include "exchange/results/json_trust.hpp"
 
+#include <array>
+#include <utility>
+
 namespace gusset {
 
 namespace {
 
-constexpr WordList kCheckWords{"", "tension", "crushing", "buckling"};
-constexpr WordList kLackWords{"area", "strength", "E", "radius", "force"};
+constexpr std::array<std::string_view, 4> kPackingWords{"", "notStated", "close", "tooFar"};
+constexpr std::string_view kTimberFormula = "EN 1995-1-1";
+constexpr WordList kCheckWords{"", "tension", "crushing", "buckling", "net"};
+// In the order of Lack.
+constexpr std::array<std::string_view, 9> kLackWords{
+    "area", "strength", "E", "radius", "force", "ultimate", "shapeAtHoles", "alongGrain", "E05"};
 
 class ChecksWriter {
 public:
@@ -28,6 +35,9 @@ public:
                 ends(checks.members[checks.worst.at()]);
                 writeUse(checks.members[checks.worst.at()]);
             });
+        }
+        if (checks.movement) {
+            writeMovement(*checks.movement);
         }
         out_.objects("members", checks.members, [&](const MemberCheck& it) { write(it); });
         if (!checks.members.empty()) {
@@ -64,7 +74,8 @@ private:
             writeLacks(check.lacks);
         } else {
             if (check.governing != CheckKind::None) {
-                out_.text("formula", wordOf(kFormulaWords, check.formula));
+                out_.text("formula",
+                          check.byTimber ? kTimberFormula : wordOf(kFormulaWords, check.formula));
                 out_.text("check", wordOf(kCheckWords, check.governing));
                 out_.result("allowed", check.capacity / newton_);
             }
@@ -76,6 +87,45 @@ private:
         }
         flagIf("tooSlender", check.tooSlender);
         flagIf("bends", check.bends);
+        flagIf("reverses", check.reverses);
+        if (check.twoWays) {
+            writeWays(check);
+        }
+        if (check.local.number > 0) {
+            flagIf("locallySlender", isLocallySlender(check));
+            if (check.formula == ColumnFormula::En1993) {
+                out_.whole("class", check.local.number);
+            }
+        }
+        if (check.packing != Packing::None) {
+            out_.text("packing", kPackingWords[static_cast<std::size_t>(check.packing)]);
+        }
+    }
+
+    void writeWays(const MemberCheck& check) {
+        const double length = toMetre(truss_.units.length);
+        for (const auto& [key, way] :
+             {std::pair{"inPlane", check.in}, std::pair{"outOfPlane", check.out}}) {
+            out_.object(key, [&, &one = way] {
+                out_.result("K", one.factor);
+                out_.result("length", one.length / length);
+                out_.result("slenderness", one.value);
+            });
+        }
+    }
+
+    void writeMovement(const MovementCheck& it) {
+        const double unit = toMetre(truss_.units.displacement);
+        out_.object("movement", [&] {
+            flagIf("unknown", !it.known);
+            if (it.known && it.joint.valid()) {
+                out_.text("joint", truss_.joints[it.joint.at()].label);
+                out_.result("moved", it.moved / unit);
+                writeChoice(it.choice);
+            }
+            out_.result("allowed", it.allowed / unit);
+            flagIf("tooFar", movesTooFar(it));
+        });
     }
 
     void writeChoice(const LoadChoice& choice) {
@@ -87,7 +137,7 @@ private:
     void writeLacks(const std::vector<Lack>& lacks) {
         std::vector<std::string> words;
         for (const Lack lack : lacks) {
-            words.emplace_back(wordOf(kLackWords, lack));
+            words.emplace_back(kLackWords[static_cast<std::size_t>(lack)]);
         }
         out_.texts("lacks", words);
     }

@@ -1,11 +1,20 @@
 #pragma once
-// The section shapes that a model may name, with the dimensions that each needs. Keys are those of
-// the file: H height, B breadth, D outer diameter, t wall or leg thickness, all in section units.
+// The section shapes that a model may name, with the dimensions that each needs and those that it
+// may have. Keys are those of the file: H height, B breadth, D outer diameter, t thickness of wall,
+// leg or flange, s of the web; gap between two angles; R radius at the corner; all in section
+// units.
 //
 //   round    D        solid round bar          flat     B, t     flat bar
 //   chs      D, t     circular hollow          angle    H, B, t  legs H and B, outside dimensions
 //   shs      B, t     square hollow            timber   B, H     sawn or planed rectangle
-//   rhs      H, B, t  rectangular hollow
+//   rhs      H, B, t  rectangular hollow       channel  H, B, s, t     back of the web along H
+//   double-angle  H, B, t, gap  the legs H     i        H, B, s, t     two flanges of breadth B
+//                               back to back
+//
+// Further: R, the outer radius of a hollow section's corners, and Ri, the inner one (none: R − t);
+// R of the others, of the root, none: sharp (an angle with R has toes of R/2). tip: the thickness
+// of tapered flanges at their tips, where t is that halfway out (none: t everywhere); their toes
+// have radii of R/2.
 
 #include "core/statement.hpp"
 #include "model/truss/truss.hpp"
@@ -17,9 +26,10 @@
 namespace gusset {
 
 struct SectionShape {
-    std::string_view name; // as in the file: "chs"
-    Phrase<> says;         // "circular hollow section"
-    std::span<const std::string_view> dimensions;
+    std::string_view name;                        // as in the file: "chs"
+    Phrase<> says;                                // "circular hollow section"
+    std::span<const std::string_view> dimensions; // needed
+    std::span<const std::string_view> further;    // may be left out
 };
 
 [[nodiscard]] std::span<const SectionShape> sectionShapes();

@@ -70,6 +70,9 @@ void convertNumbers(Truss& truss, const Units& to) {
         for (auto& [key, value] : section.dimensions) {
             value = change(value, Quantity::SectionLength);
         }
+        if (section.holes) {
+            convertOne(*section.holes);
+        }
     }
     for (MovingLoad& moving : truss.moving) {
         convertAll(moving.axles);

@@ -192,6 +192,10 @@ void mergeJoints(Truss& truss, JointId gone, JointId into) {
     }
     dropLoadsOffMembers(truss);
     forEachPath(truss, [&](std::vector<JointId>& path) { renameIn(path, gone, into); });
+    if (std::optional<std::vector<JointId>>& held = truss.checks.held) {
+        renameIn(*held, gone, into);
+        dropRepeated(*held, [](JointId one, JointId other) { return one == other; });
+    }
     Things things;
     things.joints = {gone};
     removeThings(truss, things);

@@ -87,6 +87,9 @@ void removeJoints(Truss& truss, const std::vector<bool>& goes) {
         joints.apply(truss.moving[i].path);
         return truss.moving[i].path.size() < 2;
     });
+    if (truss.checks.held) {
+        joints.apply(*truss.checks.held);
+    }
     eraseAt(truss.joints, [&](std::size_t i) { return goes[i]; });
 }
 

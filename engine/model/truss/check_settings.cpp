@@ -12,6 +12,8 @@ constexpr std::array kNamesOfNumbers{
     phrase::kFactorBucklingLength, phrase::kFactorStrength,  phrase::kFactorEuler,
     phrase::kPartialFactorM0,      phrase::kPartialFactorM1, phrase::kFactorResistance,
     phrase::kFactorSafety,         phrase::kLimitInTension,  phrase::kLimitInCompression,
+    phrase::kLimitOfMovement,      phrase::kFactorKMod,      phrase::kPartialFactorTimber,
+    phrase::kPartialFactorM2,      phrase::kFactorBetaC,
 };
 static_assert(kNamesOfNumbers.size() == kCheckNumbers.size());
 

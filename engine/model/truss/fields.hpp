@@ -3,9 +3,9 @@
 // writer, validation of numbers and conversion of units go through these tables, and the schema
 // test compares the schema with them, so that a field is described only once. Their code handles
 // whatever is not a plain field: the word for a support's kind and the pin's settlement, the two
-// joints of a load on a member, self-weight, a shape's dimensions, the factors of a combination,
-// axles and uniform part of a moving load. Settings have such tables too: kCheckNumbers, and the
-// words in exchange/files/format_words.
+// joints of a load on a member, self-weight, a shape's dimensions, length factors of a member and
+// holes of a section, the factors of a combination, axles and uniform part of a moving load.
+// Settings have such tables too: kCheckNumbers, and the words in exchange/files/format_words.
 
 #include "model/truss/truss.hpp"
 
@@ -87,6 +87,12 @@ inline constexpr auto kFields<Member> = std::to_array<Field<Member>>({
 });
 
 template <>
+inline constexpr auto kFields<LengthFactors> = std::to_array<Field<LengthFactors>>({
+    {"in", &LengthFactors::in, Presence::Usual, Quantity::None, Limits::Size},
+    {"out", &LengthFactors::out, Presence::Usual, Quantity::None, Limits::Size},
+});
+
+template <>
 inline constexpr auto kFields<Support> = std::to_array<Field<Support>>({
     {"joint", &Support::joint, Presence::Needed},
 });
@@ -138,6 +144,10 @@ inline constexpr auto kFields<Material> = std::to_array<Field<Material>>({
     {"strength", &Material::strength, Presence::Usual, Quantity::Stress, Limits::Size},
     {"density", &Material::density, Presence::Usual, Quantity::None, Limits::Size},
     {"alpha", &Material::alpha},
+    {"ultimate", &Material::ultimate, Presence::Usual, Quantity::Stress, Limits::Size},
+    {"tension", &Material::tension, Presence::Usual, Quantity::Stress, Limits::Size},
+    {"compression", &Material::compression, Presence::Usual, Quantity::Stress, Limits::Size},
+    {"E05", &Material::E05, Presence::Usual, Quantity::Stress, Limits::Size},
 });
 
 template <>
@@ -147,6 +157,14 @@ inline constexpr auto kFields<Section> = std::to_array<Field<Section>>({
     {"A", &Section::area, Presence::Usual, Quantity::SectionArea, Limits::Size},
     {"r", &Section::radius, Presence::Usual, Quantity::SectionLength, Limits::Size},
     {"shape", &Section::shape},
+    {"inPlane", &Section::inPlane},
+    {"lag", &Section::lag, Presence::Usual, Quantity::None, Limits::Size},
+    {"packing", &Section::packing, Presence::Usual, Quantity::SectionLength, Limits::Size},
+});
+template <>
+inline constexpr auto kFields<Holes> = std::to_array<Field<Holes>>({
+    {"count", &Holes::count, Presence::Needed, Quantity::None, Limits::Positive},
+    {"diameter", &Holes::diameter, Presence::Needed, Quantity::SectionLength, Limits::Size},
 });
 
 template <>

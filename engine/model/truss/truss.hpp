@@ -30,13 +30,23 @@ struct Joint {
     friend bool operator==(const Joint&, const Joint&) = default;
 };
 
+// What the length between the joints is multiplied by to give a buckling length.
+struct LengthFactors {
+    std::optional<double> in{};  // in the plane of the truss; none: that of the checks
+    std::optional<double> out{}; // out of it; likewise
+    UnknownKeys unknown{};
+
+    friend bool operator==(const LengthFactors&, const LengthFactors&) = default;
+};
+
 struct Member {
     JointId a;
     JointId b;
-    std::string section; // id of a Section, or empty
-    double warming = 0;  // K, the file's dT
-    double misfit = 0;   // displacement units, positive: made too long
-    UnknownKeys unknown;
+    std::string section;     // id of a Section, or empty
+    double warming = 0;      // K, the file's dT
+    double misfit = 0;       // displacement units, positive: made too long
+    LengthFactors factors{}; // the file's K
+    UnknownKeys unknown{};
 
     friend bool operator==(const Member&, const Member&) = default;
 };
@@ -102,13 +112,28 @@ inline constexpr const char* kDefaultCase = "loads";
 
 struct Material {
     std::string id;
-    std::optional<double> E;        // stress units
-    std::optional<double> strength; // stress units
-    std::optional<double> density;  // kg/m³
-    std::optional<double> alpha;    // per K
-    UnknownKeys unknown;
+    std::optional<double> E;          // stress units
+    std::optional<double> strength;   // stress units
+    std::optional<double> density;    // kg/m³
+    std::optional<double> alpha;      // per K
+    std::optional<double> ultimate{}; // tensile strength of steel, f_u, stress units
+    // Of timber, along the grain, stress units: characteristic strengths in tension and compression
+    // f_t,0,k and f_c,0,k, and the 5th percentile of the modulus, E_0,05.
+    std::optional<double> tension{};
+    std::optional<double> compression{};
+    std::optional<double> E05{};
+    UnknownKeys unknown{};
 
     friend bool operator==(const Material&, const Material&) = default;
+};
+
+// Holes of fasteners across a section, in the line that takes most away.
+struct Holes {
+    double count = 1;    // a whole number
+    double diameter = 0; // as it is deducted, section units
+    UnknownKeys unknown{};
+
+    friend bool operator==(const Holes&, const Holes&) = default;
 };
 
 struct Section {
@@ -118,7 +143,13 @@ struct Section {
     std::optional<double> radius; // section units, radius of gyration about the weak axis, r
     std::string shape;            // empty, or a shape of model/catalogue/section_shapes
     std::vector<std::pair<std::string, double>> dimensions; // of the shape, section units
-    UnknownKeys unknown;
+    std::string inPlane{}; // which axis bends in the plane of the truss: "strong" or "weak"; empty:
+                           // the weak one is taken for both directions
+    std::optional<Holes> holes{};
+    std::optional<double> lag{};     // AISC 360-16, D3: shear lag factor U, none: 1
+    std::optional<double> packing{}; // of a double angle: distance between packing plates
+                                     // or connectors, section units
+    UnknownKeys unknown{};
 
     friend bool operator==(const Section&, const Section&) = default;
 };

@@ -32,7 +32,7 @@ bool sameNames(const Truss& before, const Truss& now) {
            all(before.supports, now.supports, supports) && all(before.loads, now.loads, loads) &&
            before.title == now.title && before.materials == now.materials &&
            before.sections == now.sections && before.combinations == now.combinations &&
-           before.moving == now.moving;
+           before.moving == now.moving && before.checks.held == now.checks.held;
 }
 
 std::vector<JointId> movedJoints(const Truss& before, const Truss& now) {

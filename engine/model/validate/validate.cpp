@@ -1,5 +1,6 @@
 #include "model/validate/validate.hpp"
 
+#include "core/number.hpp"
 #include "core/tolerance.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "model/truss/fields.hpp"
@@ -39,6 +40,7 @@ public:
         examineCombinations();
         examineMoving();
         examineClass();
+        examineHeld();
         for (const Issue& fault : faultsOf(truss_.checks)) {
             if (errors_.size() < kMostIssues) {
                 errors_.push_back(fault);
@@ -153,12 +155,41 @@ private:
             const Member& member = truss_.members[i];
             const Place at = Place{nullptr, "members"}.item(i);
             examineNumbers(member, at);
+            examineFactors(member.factors, at.key("K"));
             if (!known_ && !member.section.empty() && !sections_.contains(member.section)) {
                 error(IssueCode::UnknownName, at.key("section"),
                       statement(phrase::kNoSuchSection, {{"section", member.section}}));
             }
             if (examineJoint(member.a, at.key("a")) && examineJoint(member.b, at.key("b"))) {
                 examineEnds(i, at);
+            }
+        }
+    }
+
+    void examineFactors(const LengthFactors& factors, const Place& at) {
+        const CheckNumber& range = kCheckNumbers.front(); // of K for all members
+        eachField(kFields<LengthFactors>, factors, [&](const FieldValue& field) {
+            if (field.number && !(*field.number >= range.least && *field.number <= range.most)) {
+                error(IssueCode::OutOfRange, at.key(field.key),
+                      statement(phrase::kCheckNumberRange, {{"what", phrase::kFactorBucklingLength},
+                                                            {"least", shortestNumber(range.least)},
+                                                            {"most", shortestNumber(range.most)}}));
+            }
+        });
+    }
+
+    void examineHeld() {
+        if (!truss_.checks.held) {
+            return;
+        }
+        const Place at = Place{nullptr, "checks"};
+        const Place held = at.key("held");
+        std::unordered_set<int> seen;
+        for (std::size_t i = 0; i < truss_.checks.held->size(); ++i) {
+            const JointId joint = (*truss_.checks.held)[i];
+            if (examineJoint(joint, held.item(i)) && !seen.insert(joint.index).second) {
+                error(IssueCode::Duplicate, held.item(i),
+                      statement(phrase::kHeldTwice, {{"joint", truss_.joints[joint.at()].label}}));
             }
         }
     }
@@ -266,6 +297,29 @@ private:
             }
             examineNumbers(section, at);
             examineShape(section, at);
+            examineUse(section, at);
+        }
+    }
+
+    // What a section says for its checks.
+    void examineUse(const Section& section, const Place& at) {
+        constexpr double kMostHoles = 100;
+        if (!section.inPlane.empty() && section.inPlane != "strong" && section.inPlane != "weak") {
+            error(IssueCode::OutOfRange, at.key("inPlane"),
+                  statement(phrase::kInPlaneIsOne, {{"key", "inPlane"}}));
+        }
+        if (section.lag && *section.lag > 1) {
+            error(IssueCode::OutOfRange, at.key("lag"), phrase::kLagBeyondOne);
+        }
+        if (!section.holes) {
+            return;
+        }
+        const Place holes = at.key("holes");
+        examineNumbers(*section.holes, holes);
+        const double count = section.holes->count;
+        if (!(count >= 1 && count <= kMostHoles && count == std::floor(count))) {
+            error(IssueCode::OutOfRange, holes.key("count"),
+                  statement(phrase::kHolesNotWhole, {{"most", shortestNumber(kMostHoles)}}));
         }
     }
 

@@ -60,13 +60,28 @@ inline constexpr auto kDimensionBeyondReach =
     "its {key} is too small or too large to compute with: keep it from 1e-30 to 1e30"_phrase;
 inline constexpr auto kTooThick =
     "its thickness t is too large for its {key}: make t smaller"_phrase;
+inline constexpr auto kWebTooThick =
+    "the thickness s of its web is too large for its B: make s smaller"_phrase;
+inline constexpr auto kTipOutOfReach =
+    "its tip must be from a little less than t to t: a flange tapers by at most 20 %"_phrase;
+inline constexpr auto kRadiusTooLarge =
+    "its radius {key} has no room beside its other dimensions: make it smaller"_phrase;
+inline constexpr auto kInnerRadiusAlone =
+    "its inner radius Ri must not be more than an outer radius R, and leave room: change R or Ri"_phrase;
 inline constexpr auto kShapeRound = "solid round bar"_phrase;
 inline constexpr auto kShapeTube = "circular hollow section"_phrase;
 inline constexpr auto kShapeSquare = "square hollow section"_phrase;
 inline constexpr auto kShapeRectangular = "rectangular hollow section"_phrase;
 inline constexpr auto kShapeAngle = "angle"_phrase;
+inline constexpr auto kShapePair = "double angle"_phrase;
+inline constexpr auto kShapeChannel = "channel"_phrase;
+inline constexpr auto kShapeBeam = "I or H section"_phrase;
 inline constexpr auto kShapeFlat = "flat bar"_phrase;
 inline constexpr auto kShapeTimber = "timber rectangle"_phrase;
+inline constexpr auto kInPlaneIsOne = "{key} must be \"strong\" or \"weak\""_phrase;
+inline constexpr auto kLagBeyondOne = "the shear lag factor U must not be more than 1"_phrase;
+inline constexpr auto kHolesNotWhole = "the number of holes must be whole, from 1 to {most}"_phrase;
+inline constexpr auto kHeldTwice = "joint {joint} is already in the list"_phrase;
 
 // Numbers of the checks.
 inline constexpr auto kCheckNumberRange = "{what} must be from {least} to {most}"_phrase;
@@ -77,10 +92,15 @@ inline constexpr auto kFactorStrength = "the factor that strength is divided by"
 inline constexpr auto kFactorEuler = "the factor that Euler's critical force is divided by"_phrase;
 inline constexpr auto kPartialFactorM0 = "the partial factor γM0"_phrase;
 inline constexpr auto kPartialFactorM1 = "the partial factor γM1"_phrase;
+inline constexpr auto kPartialFactorM2 = "the partial factor γM2"_phrase;
 inline constexpr auto kFactorResistance = "the resistance factor φ"_phrase;
 inline constexpr auto kFactorSafety = "the safety factor Ω"_phrase;
 inline constexpr auto kLimitInTension = "the largest slenderness of members in tension"_phrase;
 inline constexpr auto kLimitInCompression =
     "the largest slenderness of members in compression"_phrase;
+inline constexpr auto kLimitOfMovement = "x of the limit L/x of movements"_phrase;
+inline constexpr auto kFactorKMod = "the factor k_mod"_phrase;
+inline constexpr auto kPartialFactorTimber = "the partial factor γM of timber"_phrase;
+inline constexpr auto kFactorBetaC = "the factor β_c"_phrase;
 
 } // namespace gusset::phrase

@@ -1,11 +1,9 @@
 #include "report/derivation/check_working.hpp"
 
-#include "core/signs.hpp"
-#include "core/tolerance.hpp"
 #include "phrases/working/check_working.hpp"
+#include "report/derivation/check_formula.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/results_text.hpp"
-#include "report/text/formula.hpp"
 
 #include <cmath>
 #include <numbers>
@@ -19,78 +17,6 @@ constexpr const char* kChi = "\u03C7";    // χ
 constexpr const char* kStress = "\u03C3"; // σ
 constexpr const char* kGamma = "\u03B3";  // γ
 constexpr const char* kSquared = "\u00B2";
-
-// Builds a formula from left to right.
-class FormulaWriter {
-public:
-    FormulaWriter(const Truss& truss) : truss_(truss) {}
-
-    FormulaWriter& name(std::string text, std::string subscript = {}) {
-        formula_.push_back(variableToken(std::move(text), std::move(subscript)));
-        return *this;
-    }
-    FormulaWriter& squared(std::string text, std::string subscript = {}) {
-        name(std::move(text), std::move(subscript));
-        formula_.push_back(numberToken(kSquared));
-        return *this;
-    }
-    FormulaWriter& sign(const char* text) {
-        formula_.push_back(operatorToken(text));
-        return *this;
-    }
-    FormulaWriter& equals() { return sign("="); }
-    FormulaWriter& times() { return sign(kDot); }
-    FormulaWriter& over() { return sign("/"); }
-    // A number from the input: as many figures as it has, up to six.
-    FormulaWriter& given(double value) { return number(formatNumber(value, typedStyleOf(truss_))); }
-    // A computed number: five figures, one more than the last line of a check needs.
-    FormulaWriter& found(double value) { return number(foundText(value)); }
-    FormulaWriter& square(double value) { return number(foundText(value) + kSquared); }
-    FormulaWriter& number(std::string text) {
-        formula_.push_back(numberToken(std::move(text)));
-        return *this;
-    }
-    FormulaWriter& root(double value) {
-        formula_.push_back({.kind = TokenKind::Root, .text = foundText(value)});
-        return *this;
-    }
-    FormulaWriter& unit(const std::string& symbol) {
-        if (!symbol.empty()) {
-            formula_.push_back(wordToken(symbol));
-        }
-        return *this;
-    }
-    // Conversion of stress · area to force, where the model's units need one: "/ 1000".
-    FormulaWriter& toForce() {
-        const double factor =
-            toPascal(truss_.units.stress) * areaUnit() / toNewton(truss_.units.force);
-        const double inverse = std::round(1 / factor);
-        if (std::abs(factor - 1) < kWholeRatio) {
-            return *this;
-        }
-        return std::abs(factor * inverse - 1) < kWholeRatio ? over().given(inverse)
-                                                            : times().given(factor);
-    }
-
-    void put(Passage& passage, LineRole role = LineRole::Equation) {
-        addFormula(passage, role, std::move(formula_));
-        formula_.clear();
-    }
-
-    [[nodiscard]] double areaUnit() const {
-        const double metre = toMetre(truss_.units.section);
-        return metre * metre;
-    }
-
-private:
-    [[nodiscard]] std::string foundText(double value) const {
-        return formatNumber(value,
-                            {NumberForm::Significant, 5, truss_.classSettings.decimalSign, false});
-    }
-
-    const Truss& truss_;
-    Formula formula_;
-};
 
 // The numbers of a check in the model's units.
 class CheckSheet {
@@ -113,12 +39,21 @@ public:
         } else {
             writeGiven();
             writeStrength();
+            if (it_.onNet > 0) {
+                writeNet();
+                tell(phrase::kCheckGoverns, {{"check", checkWord(writer_, it_.governing)}});
+            }
             writeSlenderness();
             if (it_.force < 0) {
+                sayPacking();
+                sayLocal();
                 writeBuckling();
                 tell(phrase::kCheckGoverns, {{"check", checkWord(writer_, it_.governing)}});
             }
             writeUse();
+            if (it_.reverses) {
+                tell(phrase::kCheckReversed);
+            }
         }
         for (const std::string& line : cautionLines(writer_)) {
             passage_.parts.push_back(WorkingLine{LineRole::Caution, plainLine(line)});
@@ -165,9 +100,13 @@ private:
         write_.sign(",");
         nameStrength().equals().given(strength()).unit(stress);
         if (it_.force < 0) {
-            write_.sign(",").name("E").equals().given(modulus()).unit(stress);
+            nameModulus(write_.sign(",")).equals().given(modulus()).unit(stress);
         }
-        if (it_.make.radius) {
+        if (it_.onNet > 0 && needsUltimate()) {
+            write_.sign(",");
+            nameUltimate().equals().given(*it_.make.ultimate / stress_).unit(stress);
+        }
+        if (it_.make.radius && !writesBothWays()) {
             write_.sign(",").name("L").equals().given(it_.length / length_).unit(section);
             write_.sign(",").name("r").equals().given(*it_.make.radius / length_).unit(section);
         }
@@ -176,18 +115,42 @@ private:
 
     [[nodiscard]] bool byAisc() const { return it_.formula == ColumnFormula::Aisc360; }
     [[nodiscard]] bool byEn() const { return it_.formula == ColumnFormula::En1993; }
-    [[nodiscard]] double strength() const { return *it_.make.strength / stress_; }
-    [[nodiscard]] double modulus() const { return *it_.make.modulus / stress_; }
+    [[nodiscard]] bool needsUltimate() const { return byEn() || byAisc(); }
+    [[nodiscard]] bool writesBothWays() const { return it_.force < 0 && it_.twoWays; }
+    [[nodiscard]] double strength() const {
+        const MemberMake& make = it_.make;
+        const std::optional<double>& along =
+            !it_.byTimber ? make.strength
+                          : (it_.force > 0 ? make.timber->tension : make.timber->compression);
+        return *along / stress_;
+    }
+    [[nodiscard]] double modulus() const {
+        return (it_.byTimber ? *it_.make.timber->E05 : *it_.make.modulus) / stress_;
+    }
     [[nodiscard]] double area() const { return *it_.make.area / area_; }
 
-    // f, f_y or F_y.
-    FormulaWriter& nameStrength() {
+    CheckFormula& nameModulus(CheckFormula& write) const {
+        return it_.byTimber ? write.name("E", "0,05") : write.name("E");
+    }
+    CheckFormula& nameUltimate() {
+        return byAisc() ? write_.name("F", "u") : write_.name("f", "u");
+    }
+    // f, f_y or F_y; f_t,0,k or f_c,0,k.
+    CheckFormula& nameStrength() {
+        if (it_.byTimber) {
+            return write_.name("f", it_.force > 0 ? "t,0,k" : "c,0,k");
+        }
         return byAisc() ? write_.name("F", "y") : byEn() ? write_.name("f", "y") : write_.name("f");
     }
 
     // "· 0.9", "/ 1.67", "/ 1.5": as a symbol or as a number.
     void divide(bool names, const char* gamma, double factor) {
-        if (byAisc() && settings_.safety == AiscSafety::Resistance) {
+        if (it_.byTimber) {
+            write_.times();
+            names ? write_.name("k", "mod") : write_.given(settings_.kMod);
+            write_.over();
+            names ? write_.name(kGamma, "M") : write_.given(settings_.gammaTimber);
+        } else if (byAisc() && settings_.safety == AiscSafety::Resistance) {
             write_.times();
             names ? write_.name("\u03C6") : write_.given(settings_.phi);
         } else if (byAisc()) {
@@ -216,8 +179,113 @@ private:
         write_.put(passage_);
     }
 
+    // Less the holes, by as many as there are.
+    void writeNet() {
+        const bool aisc = byAisc();
+        tell(aisc           ? phrase::kCheckNetLineAisc
+             : byEn()       ? phrase::kCheckNetLineEn
+             : it_.byTimber ? phrase::kCheckNetLineTimber
+                            : phrase::kCheckNetLine);
+        write_.name("A", "net").equals().found(*it_.make.net / area_);
+        write_.unit(sectionSquare()).put(passage_);
+        const double net = *it_.make.net / area_;
+        write_.name("N", "u").equals();
+        if (byEn()) {
+            write_.given(0.9).times().name("A", "net").times();
+            nameUltimate().over().name(kGamma, "M2").equals().given(0.9).times().found(net);
+            write_.times().given(*it_.make.ultimate / stress_).over().given(settings_.gammaM2);
+        } else if (aisc) {
+            const bool resists = settings_.safety == AiscSafety::Resistance;
+            nameUltimate().times().name("U").times().name("A", "net");
+            resists ? write_.times().given(0.75) : write_.over().given(2);
+            write_.equals().given(*it_.make.ultimate / stress_).times().given(it_.make.lag);
+            write_.times().found(net);
+            resists ? write_.times().given(0.75) : write_.over().given(2);
+        } else {
+            nameStrength().times().name("A", "net");
+            divide(true, "", settings_.strengthFactor);
+            write_.equals().given(strength()).times().found(net);
+            divide(false, "", settings_.strengthFactor);
+        }
+        write_.toForce();
+        force(it_.onNet);
+        write_.put(passage_);
+    }
+
+    [[nodiscard]] std::string sectionSquare() const {
+        const std::string section = symbolOf(writer_.truss.units.section);
+        return section.empty() ? section : section + kSquared;
+    }
+
+    void writeWay(Phrase<> heading, const Slenderness& way) {
+        tell(heading);
+        write_.name(kLambda).equals().name("K").times().name("L").over().name("r").equals();
+        write_.given(way.factor).times().given(way.length / length_).over();
+        write_.given(way.radius / length_).equals().found(way.value).put(passage_);
+    }
+
+    void writeTied() {
+        const double own = *it_.make.pair->packing / it_.make.pair->single / 2;
+        tell(phrase::kCheckTiedLine);
+        write_.name(kLambda, "m").equals();
+        write_.root(it_.out.value * it_.out.value + own * own).equals().found(it_.tied);
+        write_.put(passage_);
+    }
+
+    void writeBothWays() {
+        writeWay(phrase::kCheckInPlaneLine, it_.in);
+        writeWay(phrase::kCheckOutOfPlaneLine, it_.out);
+        if (it_.tied > 0) {
+            writeTied();
+        }
+        tell(it_.outGoverns ? phrase::kCheckOutGoverns : phrase::kCheckInGoverns);
+        sayLimit();
+    }
+
+    void sayPacking() {
+        const bool aisc = byAisc();
+        switch (it_.packing) {
+        case Packing::None:
+            return;
+        case Packing::Unknown:
+            tell(phrase::kCheckNoPacking);
+            return;
+        case Packing::Close:
+            tell(aisc ? phrase::kCheckCloseAisc : phrase::kCheckCloseEn);
+            return;
+        case Packing::Far:
+            tell(aisc ? phrase::kCheckFarAisc : phrase::kCheckFarEn);
+            return;
+        }
+    }
+
+    void sayLocal() {
+        const LocalBuckling& local = it_.local;
+        if (local.number == 0) {
+            return;
+        }
+        if (!isLocallySlender(it_)) {
+            if (byAisc()) {
+                tell(phrase::kCheckNoSlenderElement);
+            } else {
+                tell(phrase::kCheckIsClass, {{"class", plainLine(std::to_string(local.number))}});
+            }
+            return;
+        }
+        const auto rounded = [&](double value) {
+            return plainLine(formatNumber(value, {NumberForm::Significant, 3,
+                                                  writer_.truss.classSettings.decimalSign, false}));
+        };
+        tell(byAisc() ? phrase::kCheckIsSlenderElement : phrase::kCheckIsClass4,
+             {{"ratio", rounded(local.ratio)}, {"limit", rounded(local.limit)}});
+    }
+
     void writeSlenderness() {
         if (it_.slenderness == 0) {
+            return;
+        }
+        if (it_.force <= 0 && it_.twoWays) {
+            writeBothWays();
             return;
         }
         const bool pulled = it_.force > 0;
@@ -228,10 +296,14 @@ private:
         }
         write_.name("L").over().name("r").equals();
         if (!pulled) {
-            write_.given(settings_.effectiveLength).times();
+            write_.given(it_.in.factor).times();
         }
         write_.given(it_.length / length_).over().given(*it_.make.radius / length_);
         write_.equals().found(it_.slenderness).put(passage_);
+        sayLimit();
+    }
+
+    void sayLimit() {
         if (it_.limit == 0) {
             tell(phrase::kCheckNoLimit);
         } else {
@@ -241,7 +313,7 @@ private:
     }
 
     // σ = π² · E / λ², or F_e.
-    FormulaWriter& nameElastic() {
+    CheckFormula& nameElastic() {
         return byAisc() ? write_.name("F", "e") : write_.name(kStress, "cr");
     }
     void writeElastic(Phrase<> heading) {
@@ -260,7 +332,9 @@ private:
     [[nodiscard]] double elastic() const { return it_.elastic / stress_; }
 
     void writeBuckling() {
-        if (byEn()) {
+        if (it_.byTimber) {
+            writeTimber();
+        } else if (byEn()) {
             writeElastic(phrase::kCheckElasticLine);
             writeReduction();
         } else if (byAisc()) {
@@ -270,6 +344,54 @@ private:
             writeElastic(phrase::kCheckEulerLine);
             writeEuler();
         }
+    }
+
+    void writeTimber() {
+        const TimberReduction& t = it_.timber;
+        const double square = t.relative * t.relative;
+        tell(phrase::kCheckTimberLine, {{"beta", figure(settings_.betaC)}});
+        write_.squared(kLambda, "rel").equals().squared(kLambda).times().name("f", "c,0,k").over();
+        write_.sign("(").squared("\u03C0").times().name("E", "0,05").sign(")").equals();
+        write_.square(it_.slenderness).times().given(strength()).over().sign("(");
+        write_.square(std::numbers::pi).times().given(modulus()).sign(")").equals().found(square);
+        write_.sign(",").name(kLambda, "rel").equals().root(square).equals().found(t.relative);
+        write_.put(passage_);
+        if (t.relative <= 0.3) {
+            tell(phrase::kCheckTimberShort);
+            write_.name("k", "c").equals().given(1).put(passage_);
+        } else {
+            writeTimberReduction(t);
+        }
+        tell(phrase::kCheckBucklingLine);
+        write_.name("N", "b").equals().name("k", "c").times();
+        nameStrength().times().name("A");
+        divide(true, "", 1);
+        write_.equals().found(t.kc).times().given(strength()).times().given(area());
+        divide(false, "", 1);
+        write_.toForce();
+        force(it_.buckling);
+        write_.put(passage_);
+    }
+
+    void writeTimberReduction(const TimberReduction& t) {
+        const double difference = t.k * t.k - t.relative * t.relative;
+        write_.name("k")
+            .equals()
+            .sign("(")
+            .given(1)
+            .sign("+")
+            .name("\u03B2", "c")
+            .times()
+            .sign("(");
+        write_.name(kLambda, "rel").sign(kMinus).given(0.3).sign(")").sign("+");
+        write_.squared(kLambda, "rel").sign(")").over().given(2).equals().sign("(").given(1);
+        write_.sign("+").given(settings_.betaC).times().sign("(").found(t.relative);
+        write_.sign(kMinus).given(0.3).sign(")").sign("+").square(t.relative).sign(")").over();
+        write_.given(2).equals().found(t.k).put(passage_);
+        write_.squared("k").sign(kMinus).squared(kLambda, "rel").equals().square(t.k);
+        write_.sign(kMinus).square(t.relative).equals().found(difference).put(passage_);
+        write_.name("k", "c").equals().given(1).over().sign("(").found(t.k).sign("+");
+        write_.root(difference).sign(")").equals().found(t.kc).put(passage_);
     }
 
     void writeEuler() {
@@ -348,7 +470,10 @@ private:
 
     void writeUse() {
         const double carried = std::abs(it_.force) / newtons_;
-        write_.name("N").over().name("N", it_.governing == CheckKind::Buckling ? "b" : "R");
+        write_.name("N").over();
+        write_.name("N", it_.governing == CheckKind::Buckling ? "b"
+                         : it_.governing == CheckKind::Net    ? "u"
+                                                              : "R");
         write_.equals().found(carried).over().found(it_.capacity / newtons_);
         write_.equals()
             .number(useText(writer_.truss, it_.use, useErrorOf(it_)))
@@ -360,7 +485,7 @@ private:
     const MemberCheck& it_;
     const CheckSettings& settings_;
     Passage passage_;
-    FormulaWriter write_;
+    CheckFormula write_;
     double stress_; // Pa per stress unit
     double length_; // m per section unit
     double area_;

@@ -213,16 +213,37 @@ TextTable tableOfDisplacements(const Writer& writer, const SheetLoads& loads, do
     return table;
 }
 
-// Of the standard that governs: EN 1993-1-1 or AISC 360-16, which the sentences above name.
+// Of the standard that governs: EN 1993-1-1, AISC 360-16 or, for timber, EN 1995-1-1, which the
+// sentences above name.
 std::string clauseOf(const MemberCheck& check) {
-    const bool compressed = check.governing != CheckKind::Tension;
-    if (check.governing == CheckKind::None || check.formula == ColumnFormula::Euler) {
+    struct Clauses {
+        const char* tension;
+        const char* net;
+        const char* crushing;
+        const char* buckling;
+    };
+    constexpr Clauses kSteel{"6.2.3", "6.2.3", "6.2.4", "6.3.1"};
+    constexpr Clauses kAisc{"D2(a)", "D2(b)", "E3", "E3"};
+    constexpr Clauses kTimber{"6.1.2", "6.1.2", "6.1.4", "6.3.2"};
+    if (!check.byTimber && check.formula == ColumnFormula::Euler) {
         return {};
     }
-    if (check.formula == ColumnFormula::Aisc360) {
-        return compressed ? "E3" : "D2(a)";
+    const Clauses& clauses = check.byTimber                            ? kTimber
+                             : check.formula == ColumnFormula::Aisc360 ? kAisc
+                                                                       : kSteel;
+    switch (check.governing) {
+    case CheckKind::None:
+        break;
+    case CheckKind::Tension:
+        return clauses.tension;
+    case CheckKind::Net:
+        return clauses.net;
+    case CheckKind::Crushing:
+        return clauses.crushing;
+    case CheckKind::Buckling:
+        return clauses.buckling;
     }
-    return !compressed ? "6.2.3" : check.governing == CheckKind::Crushing ? "6.2.4" : "6.3.1";
+    return {};
 }
 
 TextTable withClauses(const Writer& writer, TextTable table, const MemberChecks& checks,

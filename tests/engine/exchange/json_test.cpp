@@ -58,7 +58,7 @@ TEST_CASE("A file's joints, members, supports and loads arrive in the model") {
     REQUIRE(read.joints.size() == 3);
     CHECK(read.joints[2].label == "C");
     CHECK(read.joints[2].at == Vec2{2, 1.5});
-    CHECK(read.members[1] == Member{JointId{1}, JointId{2}, "", 0, 0, ""});
+    CHECK(read.members[1] == Member{JointId{1}, JointId{2}, "", 0, 0, {}, ""});
     CHECK(read.supports[0].kind == SupportKind::Pin);
     CHECK(read.supports[1].kind == SupportKind::Roller);
     CHECK(read.supports[1].reaction == 90);
@@ -91,6 +91,18 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK(read.sections[0].area == 12.5);
     CHECK(read.sections[1].dimensions.size() == 2);
     CHECK(read.sections[1].unknown == R"({"H":1})"); // a circular tube has no such dimension
+    CHECK(read.materials[0].ultimate == 58);
+    CHECK(read.materials[2].tension == 2.1);
+    CHECK(read.materials[2].compression == 3.05);
+    CHECK(read.materials[2].E05 == 1070);
+    const Section& pair = read.sections[2];
+    CHECK(pair.dimensions.size() == 5);
+    CHECK(pair.inPlane == "strong");
+    CHECK(pair.holes == Holes{2, 0.875, R"({"drilled":true})"});
+    CHECK(pair.lag == 0.9);
+    CHECK(pair.packing == 24);
+    CHECK(read.sections[4].dimensions.back() == std::pair<std::string, double>{"tip", 0.3});
+    CHECK(read.members[3].factors == LengthFactors{0.85, 1, R"({"why":"gusset"})"});
     CHECK(read.combinations[0].factors[1] == std::pair<std::string, double>{"deck", 1.5});
     CHECK(read.moving[0].axles[1].at == 1.8);
     CHECK(read.moving[0].axles[0].unknown == R"({"wheels":2})");
@@ -102,7 +114,8 @@ TEST_CASE("Every key of the format is read into the model") {
     CHECK(read.classSettings.digits == 4);
     CHECK(read.classSettings.carry == CarriedValues::Rounded);
     CHECK(read.checks == CheckSettings{ColumnFormula::Aisc360, 0.9, 1.6, 2.5, BucklingCurve::A0,
-                                       1.05, 1.1, AiscSafety::Allowable, 0.85, 1.75, 0, 180,
+                                       1.05, 1.1, 1.3, AiscSafety::Allowable, 0.85, 1.75, 0, 180,
+                                       300, 0.9, 1.25, 0.1, std::vector{JointId{0}, JointId{2}},
                                        R"({"checkedBy":"us"})"});
     CHECK(read.exercise == R"({"ask":["forces"],"hidden":3.0})");
     CHECK(read.lesson == R"({"shows":["forces"],"slow":2.0})");

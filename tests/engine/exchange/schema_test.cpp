@@ -181,9 +181,13 @@ void compareSettings(const JsonValue& whole, const JsonValue& object, const Fiel
 TEST_CASE("The schema has the fields of every kind of thing, and no others") {
     const JsonValue whole = schema();
     compare(definition(whole, "joint"), kFields<Joint>);
-    compare(definition(whole, "member"), kFields<Member>);
+    const JsonValue& member = definition(whole, "member");
+    compare(member, kFields<Member>, {"K"});
+    compare(at(at(member, "properties"), "K"), kFields<LengthFactors>);
     compare(definition(whole, "material"), kFields<Material>);
-    compare(definition(whole, "section"), kFields<Section>); // a shape also has its dimensions
+    const JsonValue& section = definition(whole, "section"); // a shape also has its dimensions
+    compare(section, kFields<Section>, {"holes"});
+    compare(at(at(section, "properties"), "holes"), kFields<Holes>);
     compare(definition(whole, "combination"), kFields<Combination>, {"factors"}, {"factors"});
     const JsonValue& moving = definition(whole, "moving");
     compare(moving, kFields<MovingLoad>, {"axles", "uniform"});
@@ -224,11 +228,12 @@ TEST_CASE("The schema has the words, units and numbers of the settings, with the
         const JsonValue& property = at(at(checks, "properties"), number.key);
         CHECK(at(property, "default").number == CheckSettings{}.*number.value);
         const JsonValue& range =
-            number.orNone ? at(definition(whole, "slendernessLimit"), "anyOf").items.at(1)
+            number.orNone ? at(definition(whole, "limitOrNone"), "anyOf").items.at(1)
                           : property;
         CHECK(at(range, "minimum").number == number.least);
         CHECK(at(range, "maximum").number == number.most);
     }
+    numbers.insert("held");
     compareSettings(whole, checks, kCheckFields, numbers);
 }
 

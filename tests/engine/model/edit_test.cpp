@@ -48,7 +48,7 @@ TEST_CASE("Drawing a member adds the joints that its ends lack") {
     // An end at the position of a joint is that joint.
     const Truss third = done(second, DrawMember{{{}, {3, 4}}, {{}, {0, 0}}});
     CHECK(third.joints.size() == 3);
-    CHECK(third.members[2] == Member{JointId{2}, JointId{0}, "", 0, 0, ""});
+    CHECK(third.members[2] == Member{JointId{2}, JointId{0}, "", 0, 0, {}, ""});
 }
 
 TEST_CASE("A member is not drawn twice, nor from a joint to itself") {

@@ -182,6 +182,37 @@ TEST_CASE("What is not of steel is named beside a formula for steel, and what be
     CHECK(hasLine(lines, "The worst of each member over strength and use, each by itself."));
 }
 
+TEST_CASE("Checks both ways, on the net area and of timber add up as they are written") {
+    int compared = 0;
+    for (const char* shape : {"double-angle", "rhs", "timber"}) {
+        for (int i = 0; i < 6; ++i) {
+            INFO(shape << ", " << i);
+            Truss truss = steelGable();
+            truss.checks.formula = static_cast<ColumnFormula>(i % 3);
+            truss.checks.safety = static_cast<AiscSafety>(i % 2);
+            truss.checks.held = {{JointId{0}, JointId{1}}};
+            truss.materials[0].ultimate = 360;
+            truss.materials.push_back({"C24", 11e3, {}, 420, {}, {}});
+            truss.materials[1].tension = 14.5;
+            truss.materials[1].compression = 21;
+            truss.materials[1].E05 = 7400;
+            Section& bar = truss.sections[0];
+            bar = {"bar", shape == std::string("timber") ? "C24" : "steel", {}, {}, shape, {}};
+            bar.dimensions = {{"H", 90}, {"B", 60}, {"t", 6}, {"gap", 8}};
+            bar.inPlane = i % 2 ? "strong" : "weak";
+            bar.holes = {2, 14, {}};
+            bar.lag = 0.85;
+            bar.packing = 1200;
+            truss.members[memberAt(truss, "A", "C")].factors = {0.8, 0.95, {}};
+            for (const MemberCheck& check : checked(truss).members) {
+                REQUIRE(isChecked(check));
+                compared += compare(truss, checkPassages({englishPhrases(), truss}, check));
+            }
+        }
+    }
+    CHECK(compared > 300);
+}
+
 TEST_CASE("Every sheet of checks carries the caution whole, whatever the truss") {
     std::vector<Truss> trusses = exampleTrusses();
     trusses.push_back(steelGable());

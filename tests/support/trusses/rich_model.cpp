@@ -19,7 +19,8 @@ std::string everyKeyOfTheFormat() {
   ],
   "members": [
     { "a": "A", "b": "B", "section": "chord", "dT": 20, "misfit": 1.5, "colour": "red" },
-    { "a": "A", "b": "Ü2" }, { "a": "Ü2", "b": "D", "section": "web" }, { "a": "D", "b": "A" },
+    { "a": "A", "b": "Ü2" }, { "a": "Ü2", "b": "D", "section": "web" },
+    { "a": "D", "b": "A", "K": { "in": 0.85, "out": 1, "why": "gusset" } },
     { "a": "B", "b": "Ü2", "dT": -5.5 }
   ],
   "supports": [
@@ -36,12 +37,20 @@ std::string everyKeyOfTheFormat() {
     { "selfWeight": true, "case": "dead" }
   ],
   "materials": [
-    { "id": "steel", "E": 30000, "strength": 36, "density": 7850, "alpha": 1.17e-5, "grade": "A" },
-    { "id": "unknown stuff" }
+    { "id": "steel", "E": 30000, "strength": 36, "density": 7850, "alpha": 1.17e-5, "ultimate": 58,
+      "grade": "A" },
+    { "id": "unknown stuff" },
+    { "id": "spruce", "E": 1600, "tension": 2.1, "compression": 3.05, "E05": 1070 }
   ],
   "sections": [
     { "id": "chord", "material": "steel", "A": 12.5, "r": 2.1, "page": 7 },
     { "id": "web", "material": "steel", "shape": "chs", "D": 6, "t": 0.25, "H": 1 },
+    { "id": "pair", "material": "steel", "shape": "double-angle", "H": 4, "B": 3, "t": 0.375,
+      "gap": 0.5, "R": 0.25, "inPlane": "strong", "lag": 0.9, "packing": 24,
+      "holes": { "count": 2, "diameter": 0.875, "drilled": true } },
+    { "id": "post", "shape": "i", "H": 8, "B": 8, "s": 0.285, "t": 0.435, "R": 0.394 },
+    { "id": "girt", "shape": "channel", "H": 8, "B": 2.5, "s": 0.3, "t": 0.39, "R": 0.3, "tip": 0.3 },
+    { "id": "tube", "shape": "rhs", "H": 8, "B": 4, "t": 0.25, "R": 0.5, "Ri": 0.25 },
     { "id": "bare" }
   ],
   "cases": [ { "id": "dead", "kind": "permanent", "by": "us" }, { "id": "rain" } ],
@@ -55,8 +64,10 @@ std::string everyKeyOfTheFormat() {
     { "id": "crowd", "path": ["A", "Ü2"], "uniform": { "perLength": -5, "length": 4, "of": "us" } }
   ],
   "checks": { "formula": "AISC 360-16", "curve": "a0", "safety": "omega", "K": 0.9,
-              "strengthFactor": 1.6, "eulerFactor": 2.5, "gammaM0": 1.05, "gammaM1": 1.1,
+              "strengthFactor": 1.6, "eulerFactor": 2.5, "gammaM0": 1.05, "gammaM1": 1.1, "gammaM2": 1.3,
               "phi": 0.85, "omega": 1.75, "tensionLimit": 0, "compressionLimit": 180,
+              "deflection": 300, "kMod": 0.9, "gammaTimber": 1.25, "betaC": 0.1,
+              "held": ["A", "Ü2"],
               "checkedBy": "us" },
   "class": { "moments": "clockwise", "angles": "slopes", "axes": "H-V", "symbols": "S1",
              "senses": "guessed", "equations": "numbers", "ink": "blue",
