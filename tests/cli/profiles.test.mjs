@@ -6,7 +6,7 @@ import path from 'node:path';
 import { test } from 'node:test';
 import { gusset } from './support.mjs';
 
-const canopy = 'tests/data/formats/8_sections/file.json';
+const canopy = 'tests/data/formats/10_sections/file.json';
 
 test('without a name, the kinds are listed with their sources', () => {
     const { status, stdout } = gusset(['profiles']);
