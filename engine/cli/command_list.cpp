@@ -172,7 +172,14 @@ constexpr Option kMost{"--to", "KG/M", 0, "those that weigh no more"};
 constexpr Option kOwnList{"--list", "LIST.csv", 0, "those of an own list: name,shape,unit,H,B,t,…"};
 constexpr std::array kProfileOptions{kLeast, kMost, kOwnList, kText, kCsv};
 
-constexpr std::array<Command, 19> kCommands{{
+constexpr Option kChosenKinds{"--kinds", "shs-hot,rhs-hot", 0,
+                              "kinds of profiles to choose from, as gusset profiles lists them"};
+constexpr Option kGrade{"--grade", "S355", 0, "of steel, or a class of timber; S235 unless said"};
+constexpr Option kDeflection{"--deflection", "250", 0,
+                             "no joint moves up or down by more than L/250 in service"};
+constexpr std::array kSizeOptions{kChosenKinds, kOwnList, kGrade, kDeflection, kText};
+
+constexpr std::array<Command, 20> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",
      "gusset solve site/examples/garage_roof.json --combination winter"},
     {"working", "FILE", kWorkingOptions,
@@ -227,6 +234,9 @@ constexpr std::array<Command, 19> kCommands{{
     {"combine", "FILE", kCombineOptions,
      "the model with combinations, from what its load cases stand for",
      "gusset combine site/examples/garage_roof.json --kinds dead=permanent,snow=snow --csv"},
+    {"size", "FILE", kSizeOptions,
+     "the model with the lightest profiles that pass, for chords, posts and diagonals; preliminary",
+     "gusset size site/examples/garage_roof.json --kinds chs-hot --text"},
     {"profiles",
      "KIND",
      kProfileOptions,

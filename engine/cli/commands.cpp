@@ -10,6 +10,7 @@
 #include "cli/names.hpp"
 #include "cli/profiles_command.hpp"
 #include "cli/report_command.hpp"
+#include "cli/size_command.hpp"
 #include "cli/statics_commands.hpp"
 #include "cli/variants_command.hpp"
 #include "cli/verdicts.hpp"
@@ -136,6 +137,9 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     }
     if (name == "combine") {
         return withNotes(answerCombine(book, arguments, reading), reading);
+    }
+    if (name == "size") {
+        return withNotes(answerSize(book, arguments, reading), reading);
     }
     if (name == "profiles") {
         return answerProfiles(book, arguments);

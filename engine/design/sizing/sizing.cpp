@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <unordered_map>
 
 namespace gusset {
 namespace {
@@ -15,15 +14,6 @@ namespace {
 constexpr int kFreeRounds = 8;
 constexpr int kMostRounds = 60;
 constexpr int kMostStiffer = 400;
-
-double densityOf(const Truss& truss, const Section& section) {
-    for (const Material& material : truss.materials) {
-        if (material.id == section.material) {
-            return material.density.value_or(0);
-        }
-    }
-    return 0;
-}
 
 void putSection(Truss& truss, const Section& section) {
     for (Section& there : truss.sections) {
@@ -46,18 +36,19 @@ double weightOf(const Truss& truss, const Section& profile) {
     member.section = profile.id;
     one.members = {member};
     one.sections = {profile};
-    const MemberMake make = makesOf(one).front();
-    return make.area.value_or(0) * densityOf(truss, profile);
+    one.units.length = LengthUnit::m;
+    one.materials = truss.materials;
+    return massesOf(one).front();
 }
 
-struct Profile {
+struct Weighed {
     Section section;
     double weight = 0; // kg/m
 };
-using ProfileList = std::vector<Profile>; // from the lightest
+using WeighedList = std::vector<Weighed>; // from the lightest
 
-Outcome<std::vector<ProfileList>> listsOf(const Truss& truss, const SizingWish& wish) {
-    std::vector<ProfileList> lists;
+Outcome<std::vector<WeighedList>> listsOf(const Truss& truss, const SizingWish& wish) {
+    std::vector<WeighedList> lists;
     for (const SizingGroup& group : wish.groups) {
         if (group.profiles.empty() || group.members.empty()) {
             return Issue{IssueCode::Missing, "",
@@ -65,7 +56,7 @@ Outcome<std::vector<ProfileList>> listsOf(const Truss& truss, const SizingWish& 
                              ? statement(phrase::kGroupWithoutMembers, {{"group", group.name}})
                              : statement(phrase::kGroupWithoutProfiles, {{"group", group.name}})};
         }
-        ProfileList list;
+        WeighedList list;
         for (const Section& section : group.profiles) {
             list.push_back({section, weightOf(truss, section)});
             if (!(list.back().weight > 0)) {
@@ -74,7 +65,7 @@ Outcome<std::vector<ProfileList>> listsOf(const Truss& truss, const SizingWish& 
             }
         }
         std::stable_sort(list.begin(), list.end(),
-                         [](const Profile& a, const Profile& b) { return a.weight < b.weight; });
+                         [](const Weighed& a, const Weighed& b) { return a.weight < b.weight; });
         lists.push_back(std::move(list));
     }
     return lists;
@@ -82,7 +73,7 @@ Outcome<std::vector<ProfileList>> listsOf(const Truss& truss, const SizingWish& 
 
 class Sizer {
 public:
-    Sizer(const Truss& truss, const SizingWish& wish, std::vector<ProfileList> lists)
+    Sizer(const Truss& truss, const SizingWish& wish, std::vector<WeighedList> lists)
         : truss_(truss), wish_(wish), lists_(std::move(lists)), chosen_(lists_.size(), 0),
           least_(lists_.size(), 0), enough_(lists_.size(), false),
           strength_(strengthChoices(truss)), service_(serviceChoices(truss)) {
@@ -93,7 +84,7 @@ public:
 
     Outcome<Sizing> run() {
         for (std::size_t g = 0; g < lists_.size(); ++g) {
-            path_.push_back({g, {}, idOf(g), SizingReason::Strength, {}, 0});
+            path_.push_back({g, {}, idOf(g), SizingReason::Begins, {}, 0});
         }
         if (const Issues faults = settle(); !faults.empty()) {
             return faults;
@@ -122,8 +113,7 @@ private:
         const MemberCheck* worst = nullptr;
         for (const MemberId member : wish_.groups[g].members) {
             const MemberCheck& check = checks.members[member.at()];
-            const bool fails = !isChecked(check) || isOver(check) || check.tooSlender;
-            if (fails && (!worst || check.use > worst->use)) {
+            if (!passes(check) && (!worst || check.use > worst->use)) {
                 worst = &check;
             }
         }
@@ -166,9 +156,10 @@ private:
     void tell(std::size_t g, std::size_t was, const MemberChecks& before) {
         SizingStep step{g, lists_[g][was].section.id, idOf(g), SizingReason::Lighter, {}, 0};
         if (const MemberCheck* worst = failing(before, g); worst && chosen_[g] > was) {
-            step.reason = !enough_[g]                            ? SizingReason::NoneEnough
-                          : worst->tooSlender && !isOver(*worst) ? SizingReason::Slenderness
-                                                                 : SizingReason::Strength;
+            step.reason = !enough_[g]         ? SizingReason::NoneEnough
+                          : isOver(*worst)    ? SizingReason::Strength
+                          : worst->tooSlender ? SizingReason::Slenderness
+                                              : SizingReason::Uncovered;
             step.member = worst->member;
             step.use = worst->use;
         }
@@ -326,7 +317,7 @@ private:
 
     Truss truss_;
     const SizingWish& wish_;
-    std::vector<ProfileList> lists_;
+    std::vector<WeighedList> lists_;
     std::vector<std::size_t> chosen_; // of each list
     std::vector<std::size_t> least_;  // that the deflection allows
     std::vector<bool> enough_;
@@ -335,65 +326,10 @@ private:
     std::vector<SizingStep> path_{};
 };
 
-std::vector<LoadChoice> combinationsFor(const Truss& truss, bool service) {
-    std::vector<LoadChoice> choices;
-    for (const Combination& one : truss.combinations) {
-        if ((one.limit == "service") == service) {
-            choices.emplace_back(OneCombination{one.id});
-        }
-    }
-    return choices;
-}
-
 } // namespace
 
-std::vector<LoadChoice> strengthChoices(const Truss& truss) {
-    std::vector<LoadChoice> choices = combinationsFor(truss, false);
-    return choices.empty() ? serviceChoices(truss) : choices;
-}
-
-std::vector<LoadChoice> serviceChoices(const Truss& truss) {
-    std::vector<LoadChoice> choices = combinationsFor(truss, true);
-    if (choices.empty()) {
-        choices = caseChoices(truss);
-        choices.emplace_back(EveryLoad{});
-    }
-    return choices;
-}
-
-std::optional<double> deflectionOf(const Truss& truss, const std::vector<LoadChoice>& choices) {
-    double largest = 0;
-    for (const LoadChoice& choice : choices) {
-        const Solution solution = solve(truss, choice);
-        if (!solution.displaced) {
-            return std::nullopt;
-        }
-        for (const Vec2 moved : solution.displacements) {
-            largest = std::max(largest, std::abs(moved.y));
-        }
-    }
-    return largest;
-}
-
-std::vector<double> massesOf(const Truss& truss) {
-    const std::vector<MemberMake> makes = makesOf(truss);
-    std::unordered_map<std::string_view, double> densities;
-    for (const Section& section : truss.sections) {
-        densities.emplace(section.id, densityOf(truss, section));
-    }
-    std::vector<double> masses;
-    for (std::size_t i = 0; i < truss.members.size(); ++i) {
-        const Vec2 way = memberVector(truss, MemberId{static_cast<int>(i)});
-        const auto density = densities.find(truss.members[i].section);
-        masses.push_back(std::hypot(way.x, way.y) * toMetre(truss.units.length) *
-                         makes[i].area.value_or(0) *
-                         (density == densities.end() ? 0 : density->second));
-    }
-    return masses;
-}
-
 Outcome<Sizing> lightest(const Truss& truss, const SizingWish& wish) {
-    Outcome<std::vector<ProfileList>> lists = listsOf(truss, wish);
+    Outcome<std::vector<WeighedList>> lists = listsOf(truss, wish);
     if (!lists) {
         return lists.issues();
     }

@@ -28,12 +28,20 @@ struct SizingWish {
     double deflection = 0;           // m, of any joint, upright, in service; 0: no limit
 };
 
-enum class SizingReason { Strength, Slenderness, Deflection, Lighter, NoneEnough };
+enum class SizingReason {
+    Begins,
+    Strength,
+    Slenderness,
+    Uncovered, // the checks do not cover the member, or lack data for it
+    Deflection,
+    Lighter,
+    NoneEnough,
+};
 struct SizingStep {
     std::size_t group = 0;
     std::string from{}; // ids of profiles; empty: the beginning
     std::string to{};
-    SizingReason reason = SizingReason::Strength;
+    SizingReason reason = SizingReason::Begins;
     MemberId member{}; // that asked for it, if one did
     double use = 0;    // its use of `from`
 };
@@ -61,6 +69,10 @@ struct Sizing {
 // Fails on a group without members or profiles, on a profile without mass, and where the truss has
 // no forces (the issues say why).
 [[nodiscard]] Outcome<Sizing> lightest(const Truss&, const SizingWish&);
+
+// Whether a check is passed: nothing is lacking or not covered, used no more than allowed, and not
+// too slender.
+[[nodiscard]] bool passes(const MemberCheck&);
 
 // The combinations of strength, or whatever else there is: cases, or all loads together.
 [[nodiscard]] std::vector<LoadChoice> strengthChoices(const Truss&);

@@ -1,0 +1,164 @@
+#include "report/results/sizing_text.hpp"
+
+#include "core/number.hpp"
+#include "phrases/design/sizing.hpp"
+#include "report/results/check_text.hpp"
+#include "report/text/html.hpp"
+
+#include <cmath>
+
+namespace gusset {
+namespace {
+
+std::string decimals(const Writer& writer, double value, int digits) {
+    return formatNumber(value, {.form = NumberForm::Decimals,
+                                .digits = digits,
+                                .decimalSign = writer.truss.classSettings.decimalSign});
+}
+std::string kilograms(const Writer& writer, double mass) {
+    return decimals(writer, mass, mass < 100 ? 1 : 0) + " kg";
+}
+std::string millimetres(const Writer& writer, double metres) {
+    return decimals(writer, 1000 * metres, 1) + " mm";
+}
+
+void addGroup(const Writer& writer, const SizedGroup& sized, const SizingGroup& group,
+              std::vector<std::string>& lines) {
+    const MemberId worst = sized.worst;
+    const auto say = [&](const auto& phrase) {
+        return said(writer.book, statement(phrase, {{"group", group.name},
+                                                    {"profile", sized.profile},
+                                                    {"worst", memberName(writer.truss, worst)},
+                                                    {"use", useText(writer.truss, sized.use)}}));
+    };
+    if (!sized.isEnough) {
+        lines.push_back(
+            sized.use > 1
+                ? say(phrase::kSizedNotEnough)
+                : said(writer.book, statement(phrase::kSizedNotEnoughData,
+                                              {{"group", group.name},
+                                               {"profile", sized.profile},
+                                               {"worst", memberName(writer.truss, worst)}})));
+        return;
+    }
+    lines.push_back(
+        said(writer.book,
+             statement(phrase::kSizedGroup, {{"group", group.name},
+                                             {"profile", sized.profile},
+                                             {"members", std::to_string(group.members.size())},
+                                             {"length", decimals(writer, sized.length, 1) + " m"},
+                                             {"mass", kilograms(writer, sized.mass)},
+                                             {"worst", memberName(writer.truss, worst)},
+                                             {"use", useText(writer.truss, sized.use)}})));
+    if (!sized.nextLighter.empty()) {
+        lines.push_back(
+            said(writer.book, statement(phrase::kSizedNextLighter,
+                                        {{"group", group.name}, {"profile", sized.nextLighter}})));
+    }
+}
+
+void addDeflection(const Writer& writer, const Sizing& sizing, const SizingWish& wish,
+                   std::vector<std::string>& lines) {
+    if (sizing.deflection <= 0) {
+        return;
+    }
+    const std::string moved = millimetres(writer, sizing.deflection);
+    const bool tooFar = wish.deflection > 0 && sizing.deflection > wish.deflection;
+    lines.push_back(
+        tooFar ? said(writer.book, statement(phrase::kSizedMovesTooFar,
+                                             {{"moved", moved},
+                                              {"allowed", millimetres(writer, wish.deflection)}}))
+               : said(writer.book, statement(phrase::kSizedMoves, {{"moved", moved}})));
+}
+
+// What fewer different profiles would cost.
+void addSharing(const Writer& writer, const Sizing& sizing, const SizingWish& wish,
+                std::vector<std::string>& lines) {
+    const std::vector<std::optional<double>> masses = massByProfiles(sizing, wish);
+    for (std::size_t i = 0; i + 1 < masses.size(); ++i) {
+        if (masses[i] && masses.back()) {
+            lines.push_back(
+                said(writer.book,
+                     statement(phrase::kSizedShares,
+                               {{"count", std::to_string(i + 1)},
+                                {"mass", kilograms(writer, *masses[i])},
+                                {"more", kilograms(writer, *masses[i] - *masses.back())}})));
+        }
+    }
+}
+
+} // namespace
+
+std::vector<std::string> sizingLines(const Writer& writer, const Sizing& sizing,
+                                     const SizingWish& wish) {
+    std::vector<std::string> lines;
+    for (std::size_t g = 0; g < sizing.groups.size(); ++g) {
+        addGroup(writer, sizing.groups[g], wish.groups[g], lines);
+    }
+    lines.push_back(said(
+        writer.book, statement(phrase::kSizedMass, {{"mass", kilograms(writer, sizing.mass)}})));
+    addDeflection(writer, sizing, wish, lines);
+    addSharing(writer, sizing, wish, lines);
+    return lines;
+}
+
+std::vector<std::string> pathLines(const Writer& writer, const Sizing& sizing,
+                                   const SizingWish& wish) {
+    std::vector<std::string> lines;
+    for (const SizingStep& step : sizing.path) {
+        const std::string& group = wish.groups[step.group].name;
+        const std::string member =
+            step.member.valid() ? memberName(writer.truss, step.member) : std::string{};
+        const auto tell = [&](const Statement& says) { lines.push_back(said(writer.book, says)); };
+        switch (step.reason) {
+        case SizingReason::Begins:
+            tell(statement(phrase::kPathBegins, {{"group", group}, {"to", step.to}}));
+            break;
+        case SizingReason::Strength:
+            tell(statement(phrase::kPathStrength, {{"group", group},
+                                                   {"from", step.from},
+                                                   {"member", member},
+                                                   {"use", useText(writer.truss, step.use)},
+                                                   {"to", step.to}}));
+            break;
+        case SizingReason::Slenderness:
+            tell(statement(
+                phrase::kPathSlender,
+                {{"group", group}, {"member", member}, {"from", step.from}, {"to", step.to}}));
+            break;
+        case SizingReason::Uncovered:
+            tell(statement(
+                phrase::kPathOtherReason,
+                {{"group", group}, {"from", step.from}, {"member", member}, {"to", step.to}}));
+            break;
+        case SizingReason::Deflection:
+            tell(statement(phrase::kPathDeflection,
+                           {{"group", group}, {"from", step.from}, {"to", step.to}}));
+            break;
+        case SizingReason::Lighter:
+            tell(statement(phrase::kPathLighter,
+                           {{"group", group}, {"to", step.to}, {"from", step.from}}));
+            break;
+        case SizingReason::NoneEnough:
+            tell(statement(
+                phrase::kPathNoneEnough,
+                {{"group", group}, {"from", step.from}, {"member", member}, {"to", step.to}}));
+            break;
+        }
+    }
+    return lines;
+}
+
+std::string sizingText(const Writer& writer, const Sizing& sizing, const SizingWish& wish) {
+    std::string text;
+    for (const std::string& line : sizingLines(writer, sizing, wish)) {
+        text += line + "\n";
+    }
+    text += "\n";
+    for (const std::string& line : pathLines(writer, sizing, wish)) {
+        text += line + "\n";
+    }
+    return text + cautionText(writer.book);
+}
+
+} // namespace gusset
