@@ -86,6 +86,9 @@ LessonShown lessonOf(const PhraseBook& book, const Truss& truss, Working working
                      const InfluenceByHand& line) {
     LessonShown lesson =
         lessonOf(book, truss, std::move(working), influencePassages({book, truss}, line));
+    for (LessonStep& step : lesson.steps) { // the truss has the stage, on which its load moves
+        step.drawings.clear();
+    }
     if (line.end != InfluenceEnd::Complete) {
         return lesson;
     }

@@ -179,19 +179,22 @@ struct LaidOut {
 
 constexpr double kSmallestLetters = 1.1; // of lines, over the smallest that a room can read
 
-// Without a free body: less for the drawings, where the words need more room.
+// Without a free body: less for the drawings, or nothing, where the words need the room.
 LaidOut layoutOfWords(const PhraseBook& book, const StageSize& size, const LessonStep& step,
                       const LessonShown& lesson) {
     LaidOut layout;
-    for (const double upper : {0.56, 0.46, 0.36, 0.26}) {
+    for (const double upper : {0.56, 0.46, 0.36, 0.0}) {
+        layout.hasTruss = upper > 0;
         layout.places = placesOn(size, step, {upper, 0});
         if (step.step ||
             fitIn(layout.places.lines, step.lines, kSmallestLetters * smallestLines(size))) {
             break;
         }
     }
-    layout.bodies = bodiesIn(book, lesson, step, spaceIn(layout.places.body, labelScale(size)),
-                             isUpright(size));
+    if (layout.hasTruss) {
+        layout.bodies = bodiesIn(book, lesson, step, spaceIn(layout.places.body, labelScale(size)),
+                                 isUpright(size));
+    }
     return layout;
 }
 

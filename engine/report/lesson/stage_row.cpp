@@ -107,6 +107,9 @@ double rowHeightOf(const RichLine& row, double size) {
 }
 
 double rowWidthOf(const RichLine& row, double size) {
+    if (!hasFraction(row)) {
+        return widthOf(row, size);
+    }
     double width = 0;
     const std::vector<RowPiece> pieces = piecesOf(row);
     for (const RowPiece& piece : pieces) {
@@ -116,6 +119,10 @@ double rowWidthOf(const RichLine& row, double size) {
 }
 
 void setRow(Sketch& sketch, const RichLine& row, Vec2 at, SketchInk ink, double size) {
+    if (!hasFraction(row)) {
+        sketch.words.push_back({row, at, SketchAnchor::Start, ink, size});
+        return;
+    }
     const std::vector<RowPiece> pieces = piecesOf(row);
     for (const RowPiece& piece : pieces) {
         const bool isLast = &piece == &pieces.back();
