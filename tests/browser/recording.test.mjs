@@ -76,14 +76,14 @@ test('a recorded lesson decodes to its pictures, sound and captions, with a step
     const context = await newContext();
     const page = await arrive(context);
     await page.locator('#contents-open').click();
-    await page.locator('#contents button').nth(2).click();
+    await page.locator('#contents button').nth(3).click();
     await record(page, 'microphone');
     const shots = [];
     const titles = [];
     const visit = async () => {
         await filmed(page);
         const shot = path.join(folder, `${shots.length}.png`);
-        await page.locator('#stage').screenshot({ path: shot });
+        await page.locator('#stage').screenshot({ path: shot, style: '* { outline: none !important; }' }); // the film has no focus
         shots.push(greysOf(shot)[0]);
         titles.push(await titleOf(page));
     };
@@ -97,7 +97,7 @@ test('a recorded lesson decodes to its pictures, sound and captions, with a step
     titles.splice(2);
     await page.keyboard.press('t');
     await page.locator('#recording-says', { hasText: 'again from' }).waitFor();
-    const again = await clock(page);
+    const [, cutAt] = (await page.locator('#recording-says').textContent()).match(/again from (\d+:\d\d)/);
     await page.keyboard.press('p');
     const stage = await page.locator('#stage').boundingBox();
     await page.mouse.move(stage.x + 60, stage.y + stage.height / 2);
@@ -149,11 +149,13 @@ test('a recorded lesson decodes to its pictures, sound and captions, with a step
         const last = times.findLastIndex((time) => time < to - 0.1);
         assert.ok(times[last] >= from, `chapter ${i} has a picture`);
         assert.equal(nearest(pictures[last]), i, `chapter ${i}`);
-        assert.ok(difference(pictures[last], shots[i]) < 2, `chapter ${i}: ${difference(pictures[last], shots[i])} of 255`);
+        // A key picture is coarse, and those after it become fine.
+        const finest = Math.min(...pictures.filter((_, k) => times[k] >= from && k <= last).map((picture) => difference(picture, shots[i])));
+        assert.ok(finest < 2, `chapter ${i}: ${finest} of 255`);
         const first = times.findLastIndex((time) => time < from - 0.1);
         assert.ok(first < 0 || nearest(pictures[first]) === i - 1, `a picture at ${times[first]} s shows more than chapter ${i - 1}`);
     });
-    assert.ok(again <= chapters[2].from + 1, 'the take before is gone');
+    assert.equal(cutAt, list.split('\n')[2].split(' ')[0], 'the chapter begins where the film was cut');
     // A beep a second.
     assert.ok(loudestIn(film, 0, chapters[2].from) > -40, 'sound before the cut');
     assert.ok(loudestIn(film, chapters[2].from, end) > -40, 'sound after it');

@@ -153,8 +153,8 @@ private:
                     }
                 }
             }
-            if (!isTold) {
-                tellGapToMember(joint);
+            if (!isTold && !tellGapToMember(joint)) {
+                tellLooseEnd(joint);
             }
         }
     }
@@ -169,7 +169,7 @@ private:
     }
 
     // Members that end at a neighbour of the joint may well run past it at a small angle.
-    void tellGapToMember(int joint) {
+    bool tellGapToMember(int joint) {
         const Vec2 here = placeOf(JointId{joint});
         const double reach = reachOf(joint);
         for (int member = 0; member < toInt(drawn_.size()); ++member) {
@@ -187,8 +187,21 @@ private:
                                                         {"gap", measured(gap)},
                                                         {"unit", unit_},
                                                         {"member", nameOf(member)}}));
-                return;
+                return true;
             }
+        }
+        return false;
+    }
+
+    void tellLooseEnd(int joint) {
+        const int member = at_[at(joint)].front();
+        const Member& it = truss_.members[at(member)];
+        const int other = it.a.index == joint ? it.b.index : it.a.index;
+        if (at_[at(joint)].size() == 1 && at_[at(other)].size() > 1) {
+            noteAt("joints", joint,
+                   statement(phrase::kLooseEnd, {{"member", nameOf(member)},
+                                                 {"joint", label(joint)},
+                                                 {"place", placeAt(placeOf(JointId{joint}))}}));
         }
     }
 

@@ -1,6 +1,7 @@
 #include "exchange/drawings/drawn_number.hpp"
 
 #include "core/number.hpp"
+#include "core/utf8.hpp"
 #include "exchange/drawings/lines_found.hpp"
 #include "phrases/faults/traced.hpp"
 
@@ -22,6 +23,17 @@ std::string_view withoutSpaces(std::string_view text) {
     const std::size_t first = text.find_first_not_of(kBlanks);
     return first == text.npos ? std::string_view()
                               : text.substr(first, text.find_last_not_of(kBlanks) - first + 1);
+}
+
+std::string asUtf8(std::string_view text) {
+    if (!faultOfUtf8(text)) {
+        return std::string(text);
+    }
+    std::string letters;
+    for (const char byte : text) {
+        appendCharacter(letters, static_cast<unsigned char>(byte));
+    }
+    return letters;
 }
 
 std::optional<double> drawnNumber(std::string_view text) {

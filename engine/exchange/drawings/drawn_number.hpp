@@ -1,14 +1,17 @@
 #pragma once
-// Numbers as drawings write them. Private to exchange/drawings.
+// Numbers and text as drawings write them. Private to exchange/drawings.
 
 #include "core/statement.hpp"
 #include "core/vec2.hpp"
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 namespace gusset {
 
+// Text that is no UTF-8 is read as ISO 8859-1, in which every byte is a letter.
+[[nodiscard]] std::string asUtf8(std::string_view);
 [[nodiscard]] std::string_view withoutSpaces(std::string_view); // around it
 
 // Digits with a point and an exponent, nothing else around them but spaces: no NaN, no infinity, no

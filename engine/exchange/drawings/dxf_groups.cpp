@@ -55,7 +55,8 @@ std::optional<char32_t> writtenCode(std::string_view text) { // "00E4"
     unsigned code = 0;
     const auto [stop, error] = std::from_chars(text.data(), text.data() + text.size(), code, 16);
     const bool isWhole = error == std::errc() && stop == text.data() + text.size();
-    return isWhole && code > 0 ? std::optional(static_cast<char32_t>(code)) : std::nullopt;
+    return isWhole && text.size() == 4 && code > 0 ? std::optional(static_cast<char32_t>(code))
+                                                   : std::nullopt;
 }
 
 } // namespace
@@ -107,20 +108,21 @@ Outcome<DxfRecords> dxfRecords(std::string_view text) {
     return read;
 }
 
-std::string dxfName(std::string_view text) {
+std::string dxfName(std::string_view written) {
+    constexpr std::string_view kByNumber = "\\U+";
+    constexpr std::size_t kDigits = 4;
+    const std::string text = asUtf8(written);
     std::string name;
-    const bool isUtf8 = !faultOfUtf8(text);
     for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto byte = static_cast<unsigned char>(text[i]);
+        const std::string_view rest = std::string_view(text).substr(i);
         const std::optional<char32_t> code =
-            text.substr(i).starts_with("\\U+") ? writtenCode(text.substr(i + 3, 4)) : std::nullopt;
+            rest.starts_with(kByNumber) ? writtenCode(rest.substr(kByNumber.size(), kDigits))
+                                        : std::nullopt;
         if (code) {
             appendCharacter(name, *code);
-            i += 6;
-        } else if (byte < 0x80 || isUtf8) {
-            name += text[i];
+            i += kByNumber.size() + kDigits - 1;
         } else {
-            appendCharacter(name, byte);
+            name += text[i];
         }
     }
     return soundUtf8(name);

@@ -17,6 +17,49 @@ struct PointGroups {
     std::vector<std::vector<int>> points;
 };
 
+// Which points lie within a distance of each other: sorted by place, so that few pairs are tried.
+class NearPoints {
+public:
+    explicit NearPoints(const std::vector<Vec2>& points) : points_(points), order_(points.size()) {
+        std::iota(order_.begin(), order_.end(), 0);
+        std::sort(order_.begin(), order_.end(), [&](int a, int b) {
+            const Vec2 one = points_[at(a)];
+            const Vec2 other = points_[at(b)];
+            return one.x != other.x ? one.x < other.x : one.y < other.y;
+        });
+    }
+
+    // Calls near(a, b) for every pair.
+    template <class Near>
+    void eachPair(double within, const Near& near) const {
+        for (std::size_t i = 0; i < order_.size(); ++i) {
+            const Vec2 here = points_[at(order_[i])];
+            for (std::size_t j = i + 1; j < order_.size(); ++j) {
+                const Vec2 there = points_[at(order_[j])];
+                if (there.x - here.x > within) {
+                    break;
+                }
+                if (there.x == here.x && there.y - here.y > within) {
+                    j = lastAbove(j, here.x); // sorted upwards: no other of this x is near
+                } else if (length(there - here) <= within) {
+                    near(order_[i], order_[j]);
+                }
+            }
+        }
+    }
+
+private:
+    [[nodiscard]] std::size_t lastAbove(std::size_t from, double x) const {
+        const auto next =
+            std::partition_point(order_.begin() + static_cast<long>(from), order_.end(),
+                                 [&](int it) { return points_[at(it)].x <= x; });
+        return static_cast<std::size_t>(next - order_.begin()) - 1;
+    }
+
+    const std::vector<Vec2>& points_;
+    std::vector<int> order_;
+};
+
 // The groups of points that are connected by steps within the tolerance.
 PointGroups groupsWithin(const std::vector<Vec2>& points, double tolerance) {
     std::vector<int> parent(points.size());
@@ -27,33 +70,8 @@ PointGroups groupsWithin(const std::vector<Vec2>& points, double tolerance) {
         }
         return point;
     };
-    std::vector<int> order = parent;
-    std::sort(order.begin(), order.end(), [&](int a, int b) {
-        const Vec2 one = points[at(a)];
-        const Vec2 other = points[at(b)];
-        return one.x != other.x ? one.x < other.x : one.y < other.y;
-    });
-    for (std::size_t i = 0; i < order.size(); ++i) {
-        const Vec2 here = points[at(order[i])];
-        for (std::size_t j = i + 1; j < order.size(); ++j) {
-            const Vec2 there = points[at(order[j])];
-            if (there.x - here.x > tolerance) {
-                break;
-            }
-            if (there.x == here.x && there.y - here.y > tolerance) {
-                // Sorted upwards: no other of this x is near. Those of a larger x follow.
-                j = static_cast<std::size_t>(
-                        std::partition_point(order.begin() + static_cast<long>(j), order.end(),
-                                             [&](int it) { return points[at(it)].x <= here.x; }) -
-                        order.begin()) -
-                    1;
-                continue;
-            }
-            if (length(there - here) <= tolerance) {
-                parent[at(rootOf(order[j]))] = rootOf(order[i]);
-            }
-        }
-    }
+    NearPoints(points).eachPair(tolerance,
+                                [&](int a, int b) { parent[at(rootOf(b))] = rootOf(a); });
     PointGroups groups;
     groups.of.assign(points.size(), -1);
     std::map<int, int> numbers;

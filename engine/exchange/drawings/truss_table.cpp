@@ -3,7 +3,7 @@
 #include "core/csv.hpp"
 #include "core/index.hpp"
 #include "core/number.hpp"
-#include "core/utf8.hpp"
+#include "exchange/drawings/drawn_number.hpp"
 #include "exchange/drawings/some_of_each.hpp"
 #include "exchange/drawings/table_columns.hpp"
 #include "model/quantity/quantity_input.hpp"
@@ -51,7 +51,7 @@ std::string cellAt(const CsvRow& row, int column) {
 class TableReader {
 public:
     TableReader(std::string_view text, const DrawingWishes& wishes)
-        : rows_(csvRows(text)), wishes_(wishes) {
+        : rows_(csvRows(asUtf8(text))), wishes_(wishes) {
         const bool hasPoint = std::any_of(rows_.begin(), rows_.end(), [](const CsvRow& row) {
             return std::any_of(row.begin(), row.end(), [](const std::string& cell) {
                 return isPlainNumber(cell) && cell.find('.') != cell.npos;
@@ -59,7 +59,6 @@ public:
         });
         for (CsvRow& row : rows_) {
             for (std::string& cell : row) {
-                cell = soundUtf8(cell);
                 if (!hasPoint && isPlainNumber(cell) &&
                     std::count(cell.begin(), cell.end(), ',') == 1) {
                     std::replace(cell.begin(), cell.end(), ',', '.');

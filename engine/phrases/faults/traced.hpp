@@ -60,9 +60,13 @@ inline constexpr auto kGapBetweenJoints =
 inline constexpr auto kGapToMember = "joint {joint} at {place} stops {gap} {unit} short of member "
                                      "{member}: a larger tolerance joins "
                                      "them, if they meet"_phrase;
-inline constexpr auto kMemberShort = "member {member} at {place} is only {size} {unit} long, and "
-                                     "half of the members are longer than "
-                                     "{usual} {unit}: look whether it is one"_phrase;
+inline constexpr auto kLooseEnd =
+    "member {member} ends alone in joint {joint} at {place}: unless a support will hold it there, "
+    "draw it on to what it meets"_phrase;
+inline constexpr auto kMemberShort =
+    "member {member} at {place} is only {size} {unit} long, and half of the members are longer "
+    "than "
+    "{usual} {unit}: if a line was drawn past its end, a larger tolerance takes it away"_phrase;
 inline constexpr auto kSideBySide =
     "members {a} and {b} run side by side, {gap} {unit} apart at {place}: if they are two edges of "
     "one member, draw its centre line alone"_phrase;

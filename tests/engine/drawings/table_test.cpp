@@ -58,6 +58,13 @@ TEST_CASE("Tables of joints and members are read as people write them") {
     checkGable(readTable("joint,x,y\nA,0,0\nB,400 cm,0\nC,2,1.5\na,b\nA,B\nB,C\nA,C\n").truss);
 }
 
+TEST_CASE("Labels of an old code page keep their letters apart") {
+    const Truss truss = readTable("K\xE4;0;0\nK\xF6;1;0\nK\xE4;K\xF6\n").truss;
+    REQUIRE(truss.joints.size() == 2);
+    CHECK(truss.joints[0].label == "K\xC3\xA4");
+    CHECK(truss.members.size() == 1);
+}
+
 TEST_CASE("A decimal comma with three places is one where no number has a point") {
     const Truss truss = readTable("A;0;0\nB;1,250;0\nA;B\n").truss;
     CHECK(truss.joints[1].at.x == 1.25);

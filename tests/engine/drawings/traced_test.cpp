@@ -142,6 +142,12 @@ TEST_CASE("What is doubtful in a drawing is told with its place") {
             {{{0, 0}, {10, 0}}, {{5, 0.04}, {5, 3}}, {{0, 0}, {5, 3}}, {{10, 0}, {5, 3}}});
         CHECK(says(traced, "joint B at (5, 0.04) stops 0.04 m short of member AD"));
     }
+    SECTION("a member that ends alone") {
+        // the post stops half a metre above the tie, a third of its length
+        const Traced traced =
+            tracedLines({{{0, 0}, {8, 0}}, {{0, 0}, {4, 2}}, {{4, 2}, {8, 0}}, {{4, 2}, {4, 0.5}}});
+        CHECK(says(traced, "member BC ends alone in joint B at (4, 0.5): unless a support"));
+    }
     SECTION("a short member") {
         const Traced traced = tracedLines({{{0, 0}, {5, 0}},
                                            {{5, 0}, {5.2, 0}},
