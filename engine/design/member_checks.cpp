@@ -27,6 +27,8 @@ MemberCheck worseOf(const MemberCheck& pulled, const MemberCheck& pressed) {
         worse.tooSlender = true;
     }
     worse.reverses = pulled.force > 0 && pressed.force < 0;
+    worse.local = pressed.local; // told even if the member is used more in tension
+    worse.packing = pressed.packing;
     return worse;
 }
 

@@ -1,7 +1,7 @@
 #pragma once
 // Grades of steel and strength classes of timber as materials of a model. Nominal values from
-// standards, from memory; the material actually used has its own certificate. Anything else, such as
-// aluminium, is typed.
+// standards, from memory; the material actually used has its own certificate. Anything else, such
+// as aluminium, is typed.
 
 #include "model/truss/truss.hpp"
 
@@ -16,8 +16,8 @@ struct StrengthBand {
     double yield = 0;    // MPa, or ksi
     double ultimate = 0;
 };
-// S235 to S460N: EN 1993-1-1:2005 with AC:2009, table 3.1 (EN 10025-2, -3), E = 210 GPa; the others:
-// AISC Steel Construction Manual, 15th ed., tables 2-4 and 2-5, E = 29,000 ksi.
+// S235 to S460N: EN 1993-1-1:2005 with AC:2009, table 3.1 (EN 10025-2, -3), E = 210 GPa; the
+// others: AISC Steel Construction Manual, 15th ed., tables 2-4 and 2-5, E = 29,000 ksi.
 struct SteelGrade {
     std::string_view name;
     bool inKsi = false;

@@ -228,8 +228,7 @@ TEST_CASE("The schema has the words, units and numbers of the settings, with the
         const JsonValue& property = at(at(checks, "properties"), number.key);
         CHECK(at(property, "default").number == CheckSettings{}.*number.value);
         const JsonValue& range =
-            number.orNone ? at(definition(whole, "limitOrNone"), "anyOf").items.at(1)
-                          : property;
+            number.orNone ? at(definition(whole, "limitOrNone"), "anyOf").items.at(1) : property;
         CHECK(at(range, "minimum").number == number.least);
         CHECK(at(range, "maximum").number == number.most);
     }
