@@ -3,7 +3,6 @@ import { holdsModel, isAddressOf, markAddress, readAddress, setAddress, whenAtRe
 import { createFailure } from './failure.js';
 import { createField } from './field.js';
 import { canShareLinks, copyText, createFiles, openedFrom } from './files.js';
-import { createHalo } from './halo.js';
 import { listenToKeys, listenToPointers, listenToSaving } from './input.js';
 import { loadLanguage } from './language.js';
 import { createLetters } from './letters.js';
@@ -231,15 +230,11 @@ function watchLeaving() {
 
 // What the program may request of the page (web/platform/platform_web.cpp).
 function pageFor({ field, pageText, files }) {
-    const halo = createHalo();
     return {
         showField: field.show,
         hideField: field.hide,
         showCursor: (index) => { canvas.style.cursor = cursors[index]; },
-        setLook: (theme, presenting) => {
-            document.documentElement.dataset.theme = theme;
-            halo.show(presenting);
-        },
+        setTheme: (theme) => { document.documentElement.dataset.theme = theme; },
         copyText: (text, said) => copyText(text).then((copied) => {
             if (copied) {
                 tell(said, false);
@@ -256,12 +251,6 @@ function pageFor({ field, pageText, files }) {
         setPageText: pageText.set,
         showPageText: () => views.goTo('tables'),
         leaveFor: (folder, link) => location.assign(`${folder}/#${link}`),
-        setFullScreen: (on) => {
-            // Refused where there is none, as on some phones: the large type is what matters.
-            const change = on ? document.documentElement.requestFullscreen?.()
-                : document.fullscreenElement && document.exitFullscreen();
-            Promise.resolve(change).catch(() => {});
-        },
         showStart: () => views.goTo('start'),
         lessonDone: rememberTaught,
         announce: (text) => {

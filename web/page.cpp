@@ -28,14 +28,11 @@ namespace gusset {
 
 namespace {
 
-constexpr int kFramesAfterChange = 3; // ImGui settles its layout within two
-constexpr float kPresentingText = 1.45F;
+constexpr int kFramesAfterChange = 3;             // ImGui settles its layout within two
 constexpr double kLongestStep = 0.1;              // s: after an idle minute nothing should jump
 constexpr std::chrono::microseconds kSlice{5000}; // per frame, for long calculations
 
-PageLayout layoutOf(const Page& page) {
-    return layoutFor(page.viewport, page.state.notebook, page.state.view.presenting);
-}
+PageLayout layoutOf(const Page& page) { return layoutFor(page.viewport, page.state.notebook); }
 
 void fitBoardToPage(Page& page, const PageLayout& layout) {
     const Camera camera = withLayout(page.state.view.camera, page.viewport, layout);
@@ -134,22 +131,19 @@ void deriveAll(Page& page, Slice& slice) {
     }
 }
 
-void refreshPageLook(Page& page) {
+void refreshPageTheme(Page& page) {
     constexpr std::array kNames{"paper", "dark", "sun"}; // in the order of PaletteName
     const PaletteName theme = paletteFor(page.state.view.theme, page.viewport);
-    const PageLook look{theme, page.state.view.presenting};
-    if (page.pageLook != look) {
-        keepScrolls(page, look.presenting);
-        page.pageLook = look;
-        setPageLook(kNames[static_cast<std::size_t>(theme)], look.presenting);
+    if (page.theme != theme) {
+        page.theme = theme;
+        setPageTheme(kNames[static_cast<std::size_t>(theme)]);
     }
 }
 
 void beginPanels(Page& page, const Canvas& canvas, double now) {
-    if (refreshUi(page.ui, {.viewport = page.viewport,
-                            .theme = page.state.view.theme,
-                            .textScale = page.state.view.presenting ? kPresentingText : 1.0F,
-                            .drawRun = drawRun})) {
+    if (refreshUi(
+            page.ui,
+            {.viewport = page.viewport, .theme = page.state.view.theme, .drawRun = drawRun})) {
         ImGui_ImplOpenGL3_DestroyFontsTexture();
         ImGui_ImplOpenGL3_CreateFontsTexture();
         page.screen.forget();
@@ -166,9 +160,6 @@ void beginPanels(Page& page, const Canvas& canvas, double now) {
     ImGui_ImplOpenGL3_NewFrame();
     ImGui::NewFrame();
     page.panelKeys.beginFrame();
-    if (page.panelScrolls.beginFrame()) {
-        page.framesWanted = std::max(page.framesWanted, 2);
-    }
 }
 
 PageRequests runPanels(Page& page, const PageLayout& layout) {
@@ -426,7 +417,7 @@ void runFrame(Page& page, const Canvas& canvas, double now) {
     if (!inGesture(page.state)) {
         followWithAddress(page);
     }
-    refreshPageLook(page);
+    refreshPageTheme(page);
     refreshPageText(page);
     letMessageLeave(page, now);
     announceNews(page);

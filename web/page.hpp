@@ -11,7 +11,6 @@
 #include "platform/item_log.hpp"
 #include "platform/panel_keys.hpp"
 #include "platform/panel_pointer.hpp"
-#include "platform/panel_scrolls.hpp"
 #include "platform/platform.hpp"
 #include "render/renderer.hpp"
 #include "render/screen.hpp"
@@ -29,13 +28,6 @@ namespace gusset {
 // Who has the pointer, from pointer down to pointer up.
 enum class PointerOwner { Nobody, Board, Panels };
 
-struct PageLook {
-    PaletteName theme = PaletteName::Paper;
-    bool presenting = false;
-
-    friend bool operator==(const PageLook&, const PageLook&) = default;
-};
-
 struct Page {
     std::string address; // of this page, without its fragment
     PhraseBook language; // the state points to it
@@ -50,7 +42,6 @@ struct Page {
     Ui ui;
     PanelPointer panelPointer;
     PanelKeys panelKeys;
-    PanelScrolls panelScrolls;
     std::optional<QrCode> linkCode; // while the share tab is open
     std::string codedLink;          // the link that it encodes
     bool canShareLinks = false;     // the system has a share sheet
@@ -59,7 +50,7 @@ struct Page {
     bool fieldShown = false;
     bool loupeShown = false; // in the last frame
     Cursor cursor = Cursor::Arrow;
-    std::optional<PageLook> pageLook; // of the page around the board, as last set
+    std::optional<PaletteName> theme; // of the page around the board, as last set
 
     int framesWanted = 3; // until nothing moves any more
     int framesDrawn = 0;

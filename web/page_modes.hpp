@@ -1,5 +1,5 @@
 #pragma once
-// What goes with reading mode and with presenting.
+// What goes with reading mode.
 
 #include "page.hpp"
 
@@ -7,8 +7,5 @@ namespace gusset {
 
 // The working has a small page to itself: this enters reading mode and leaves it.
 void keepReading(Page&);
-// Large type lays the pages of the notebook out anew: keeps their scrolls, or brings them back.
-// Call before the look of the page is set.
-void keepScrolls(Page&, bool presenting);
 
 } // namespace gusset

@@ -73,9 +73,6 @@ void carryOut(Page& page, const PageRequests& requests) {
     if (!requests.leaveFor.empty()) {
         leaveFor(requests.leaveFor, page.derived.link);
     }
-    if (requests.fullScreen) {
-        setFullScreen(*requests.fullScreen);
-    }
     if (!requests.announce.empty()) {
         announce(requests.announce);
     }

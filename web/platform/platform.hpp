@@ -68,7 +68,7 @@ void hideField();
 enum class Cursor { Arrow, Hand, Cross, Move, Text, ResizeAcross, ResizeDown };
 void showCursor(Cursor);
 // Makes the page around the board match it: theme is paper, dark or sun.
-void setPageLook(std::string_view theme, bool presenting);
+void setPageTheme(std::string_view theme);
 
 void copyText(std::string_view text, std::string_view saidWhenDone);
 void saveFile(std::string_view name, std::string_view text);
@@ -91,7 +91,6 @@ void showPageText();
 void leaveFor(std::string_view folder, std::string_view link); // a page of its own
 void showStart();  // the start page: new, recent and other boards, examples, help
 void lessonDone(); // the first steps have been taken: they are never offered again
-void setFullScreen(bool);
 void announce(std::string_view text); // to screen readers
 void drawAgainAfter(double seconds);  // a frame, even if nothing happens until then
 

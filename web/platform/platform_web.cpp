@@ -119,8 +119,8 @@ EM_JS(void, pageShowField, (const char* key, const char* name, const char* text,
 EM_JS(void, pageBringSentence, (const char* english), { Module['bringSentence'](english); });
 EM_JS(void, pageHideField, (), { Module['page'].hideField(); });
 EM_JS(void, pageShowCursor, (int cursor), { Module['page'].showCursor(cursor); });
-EM_JS(void, pageSetLook, (const char* theme, int length, int presenting), {
-    Module['page'].setLook(UTF8ToString(theme, length), presenting !== 0);
+EM_JS(void, pageSetTheme, (const char* theme, int length), {
+    Module['page'].setTheme(UTF8ToString(theme, length));
 });
 EM_JS(void, pageCopyText, (const char* text, int length, const char* said, int saidLength), {
     Module['page'].copyText(UTF8ToString(text, length), UTF8ToString(said, saidLength));
@@ -149,7 +149,6 @@ EM_JS(void, pageLeaveFor, (const char* folder, int folderLength, const char* lin
 });
 EM_JS(void, pageShowStart, (), { Module['page'].showStart(); });
 EM_JS(void, pageLessonDone, (), { Module['page'].lessonDone(); });
-EM_JS(void, pageSetFullScreen, (int on), { Module['page'].setFullScreen(on !== 0); });
 EM_JS(void, pageDrawAgainAfter, (double seconds), { Module['page'].drawAgainAfter(seconds); });
 EM_JS(void, pageAnnounce, (const char* text, int length), { Module['page'].announce(UTF8ToString(text, length)); });
 EM_JS(int, pageRunWidth, (const char* run, int length, double size, int look), {
@@ -180,9 +179,7 @@ void showField(const FieldPlace& field) {
 void hideField() { pageHideField(); }
 void showCursor(Cursor cursor) { pageShowCursor(static_cast<int>(cursor)); }
 
-void setPageLook(std::string_view theme, bool presenting) {
-    pageSetLook(theme.data(), sizeOf(theme), presenting ? 1 : 0);
-}
+void setPageTheme(std::string_view theme) { pageSetTheme(theme.data(), sizeOf(theme)); }
 
 void copyText(std::string_view text, std::string_view saidWhenDone) {
     pageCopyText(text.data(), sizeOf(text), saidWhenDone.data(), sizeOf(saidWhenDone));
@@ -230,7 +227,6 @@ void leaveFor(std::string_view folder, std::string_view link) {
 }
 void showStart() { pageShowStart(); }
 void lessonDone() { pageLessonDone(); }
-void setFullScreen(bool on) { pageSetFullScreen(on ? 1 : 0); }
 void drawAgainAfter(double seconds) { pageDrawAgainAfter(seconds); }
 void announce(std::string_view text) { pageAnnounce(text.data(), sizeOf(text)); }
 

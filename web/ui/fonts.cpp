@@ -22,8 +22,7 @@ struct Face {
 
 class Builder {
 public:
-    Builder(ImFontAtlas& atlas, float scale, float textScale)
-        : atlas_(atlas), scale_(scale), textScale_(textScale) {}
+    Builder(ImFontAtlas& atlas, float scale) : atlas_(atlas), scale_(scale) {}
 
     // Letters missing from the face come from the text face and from the symbols.
     [[nodiscard]] ImFont* add(const Face& face) {
@@ -48,7 +47,7 @@ private:
         config.OversampleH = fine ? 1 : 3;
         config.PixelSnapH = fine;
         config.RasterizerMultiply = fine ? 1.0f : 1.1f;
-        const float size = std::round(static_cast<float>(face.size) * scale_ * textScale_);
+        const float size = std::round(static_cast<float>(face.size) * scale_);
         // The atlas takes a pointer to non-const, but does not write through it.
         auto* data = const_cast<unsigned char*>(face.bytes.data());
         return atlas_.AddFontFromMemoryTTF(data, static_cast<int>(face.bytes.size()), size,
@@ -57,18 +56,16 @@ private:
 
     ImFontAtlas& atlas_;
     float scale_;
-    float textScale_;
 };
 
 } // namespace
 
-Fonts buildFonts(ImFontAtlas& atlas, float scale, float textScale, ForeignRuns& runs,
-                 DrawRun draw) {
+Fonts buildFonts(ImFontAtlas& atlas, float scale, ForeignRuns& runs, DrawRun draw) {
     atlas.Clear();
     atlas.UserData = &runs;
     atlas.TexDesiredWidth = scale >= 1.5f ? 2048 : 1024;
     atlas.Flags |= ImFontAtlasFlags_NoMouseCursors;
-    Builder builder(atlas, scale, textScale);
+    Builder builder(atlas, scale);
     Fonts fonts;
     fonts.body = builder.add({interRegular(), 16});
     fonts.small = builder.add({interRegular(), 14});

@@ -8,6 +8,6 @@ namespace gusset {
 
 // Replaces all fonts of the atlas and builds it. Letters outside the subset are drawn by `draw`
 // (see ui/foreign); those that it can't draw show as "?".
-[[nodiscard]] Fonts buildFonts(ImFontAtlas&, float scale, float textScale, ForeignRuns&, DrawRun);
+[[nodiscard]] Fonts buildFonts(ImFontAtlas&, float scale, ForeignRuns&, DrawRun);
 
 } // namespace gusset

@@ -40,25 +40,21 @@ void setMeasures(ImGuiStyle& style, const Ui& ui) {
 
 } // namespace
 
-float Ui::rowHeight() const {
-    return px((coarse ? kTouchTarget : 32) * (textScale > 1 ? textScale : 1));
-}
+float Ui::rowHeight() const { return px(coarse ? kTouchTarget : 32); }
 
 bool wantsFonts(const Ui& ui) { return ui.foreign.drawn != ui.foreign.runs.size(); }
 
 bool refreshUi(Ui& ui, const UiWish& wish) {
     const auto scale = static_cast<float>(wish.viewport.pixelRatio);
     const Palette& palette = paletteOf(paletteFor(wish.theme, wish.viewport));
-    const bool newSize = scale != ui.scale || wish.textScale != ui.textScale;
+    const bool newSize = scale != ui.scale;
     const bool newFonts = newSize || wantsFonts(ui);
     const bool newStyle = newSize || &palette != ui.palette;
     ui.palette = &palette;
     ui.scale = scale;
-    ui.textScale = wish.textScale;
     ui.coarse = wish.viewport.coarse;
     if (newFonts) {
-        ui.fonts =
-            buildFonts(*ImGui::GetIO().Fonts, scale, wish.textScale, ui.foreign, wish.drawRun);
+        ui.fonts = buildFonts(*ImGui::GetIO().Fonts, scale, ui.foreign, wish.drawRun);
         ImGui::GetIO().FontDefault = ui.fonts.body;
     }
     if (newStyle) {

@@ -28,7 +28,6 @@ struct Ui {
     const Palette* palette = nullptr;
     Fonts fonts;
     float scale = 0;                // device pixels per CSS pixel
-    float textScale = 1;            // > 1 when presenting; already included in the font sizes
     bool coarse = false;            // fingers rather than a mouse
     ForeignRuns foreign{};          // runs drawn in letters that the fonts lack
     FocusedItem* focused = nullptr; // noted as it is drawn (drawFocus)
@@ -42,7 +41,6 @@ struct Ui {
 struct UiWish {
     Viewport viewport;
     ThemeChoice theme = ThemeChoice::System;
-    float textScale = 1;
     DrawRun drawRun = nullptr; // by the browser
 };
 

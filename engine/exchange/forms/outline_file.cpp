@@ -2,8 +2,8 @@
 
 #include "exchange/files/object_reader.hpp"
 #include "exchange/json/json_text.hpp"
-#include "phrases/faults/exercises.hpp"
 #include "phrases/faults/outlines.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <array>

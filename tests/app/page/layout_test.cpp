@@ -112,13 +112,6 @@ TEST_CASE("in reading mode the working has most of the page, with its buttons at
     CHECK_FALSE(readsApart(viewportOf({1024, 768})));
 }
 
-TEST_CASE("presenting, the notebook has nearly half of a wide page") {
-    const PageLayout layout = layoutFor(viewportOf({1366, 768}), notebook(true), true);
-    CHECK(layout.notebook.size.x == 0.45 * 1366);
-    CHECK(layoutFor(viewportOf({390, 844}), notebook(true), true) ==
-          layoutFor(viewportOf({390, 844}), notebook(true)));
-}
-
 TEST_CASE("a page enlarged four times has the board or the notebook, each as large as it can be") {
     const Viewport tiny = viewportOf({342, 192}); // 1366 × 768 at 400 %
     const PageLayout closed = layoutFor(tiny, notebook(false));

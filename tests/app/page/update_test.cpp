@@ -307,30 +307,6 @@ TEST_CASE("another truss opened while reading is shown whole afterwards") {
     CHECK(board.state.view.fitted);
 }
 
-TEST_CASE("leaving the presentation brings back view and notebook, and keeps the step") {
-    Board board;
-    board.state = startWith(support::roof());
-    NotebookState& notebook = board.state.notebook;
-    board.act(Set{&NotebookState::width, 512});
-    board.act(Set{&NotebookState::open, false});
-    board.act(SetCamera{zoomAbout(board.state.view.camera, {100, 100}, 2)});
-    const Camera before = board.state.view.camera;
-    board.act(Present{true});
-    Actions actions;
-    turnTo(NotebookTab::Working, actions);
-    update(board.state, actions);
-    board.act(Set{&NotebookState::step, 3});
-    board.act(Set{&NotebookState::width, 600});
-    board.act(ZoomToFit{});
-    board.act(Present{false});
-    CHECK_FALSE(board.state.view.presenting);
-    CHECK(board.state.view.camera == before);
-    CHECK_FALSE(notebook.open);
-    CHECK(notebook.tab == NotebookTab::Forces);
-    CHECK(notebook.width == 512);
-    CHECK(notebook.step == 3);
-}
-
 TEST_CASE("work comes back from its text: model, undo, redo, view and notebook") {
     for (std::uint64_t seed = 1; seed <= 20; ++seed) {
         Random random(seed);

@@ -54,17 +54,16 @@ struct FieldHost {
 struct PageRequests {
     bool copyLink = false;
     bool saveFile = false;
-    bool saveCode = false;          // the link as a QR code
-    bool savePicture = false;       // as SVG
-    bool savePixels = false;        // as PNG
-    bool saveResults = false;       // as CSV
-    bool shareLink = false;         // through the system's share sheet
-    bool readAsPage = false;        // show the HTML tables
-    std::string_view leaveFor{};    // a page of its own, with the link: "course" or "lesson"
-    bool showStart = false;         // the start page
-    std::optional<bool> fullScreen; // enter or leave it
-    std::string announce;           // to screen readers
-    bool drawAgain = false;         // part of a long page is not laid out yet
+    bool saveCode = false;       // the link as a QR code
+    bool savePicture = false;    // as SVG
+    bool savePixels = false;     // as PNG
+    bool saveResults = false;    // as CSV
+    bool shareLink = false;      // through the system's share sheet
+    bool readAsPage = false;     // show the HTML tables
+    std::string_view leaveFor{}; // a page of its own, with the link: "course" or "lesson"
+    bool showStart = false;      // the start page
+    std::string announce;        // to screen readers
+    bool drawAgain = false;      // part of a long page is not laid out yet
 };
 
 } // namespace gusset

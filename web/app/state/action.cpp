@@ -34,7 +34,6 @@ template Action::Action(SetCamera);
 template Action::Action(ZoomToFit);
 template Action::Action(Read);
 template Action::Action(LeaveWorking);
-template Action::Action(Present);
 template Action::Action(Set<View, bool>);
 template Action::Action(Set<View, int>);
 template Action::Action(Set<View, MemberFigure>);

@@ -60,9 +60,6 @@ struct Read { // reading mode; the page asks for it, by its size
     bool on = false;
 };
 struct LeaveWorking {}; // turns the notebook back to where it was
-struct Present {
-    bool on = false;
-};
 // One setting of the view, the notebook or its influence lines: `Set{&View::showForces, true}`.
 // Other changes made in the same frame are kept.
 template <class Owner, class Value>
@@ -104,7 +101,7 @@ struct OpenText { // a link, or the text of a file
 using ActionKind = std::variant<
     Commit, ShowEdit, EndGesture, SetGesture, SetChain, SetDrawn, SetMenu, PickSeveral, SetFigures,
     SeePen, Undo, Redo, SetTool, SetSelection, SetHover, SetCamera, ZoomToFit, Read, LeaveWorking,
-    Present, Set<View, bool>, Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>,
+    Set<View, bool>, Set<View, int>, Set<View, MemberFigure>, Set<View, ThemeChoice>,
     Set<NotebookState, bool>, Set<NotebookState, int>, Set<NotebookState, double>,
     Set<NotebookState, NotebookTab>, Set<NotebookState, ResultPage>,
     Set<NotebookState, ForceFilter>, Set<NotebookState, WorkingPage>, Set<InfluenceView, bool>,

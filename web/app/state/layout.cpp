@@ -9,11 +9,10 @@ namespace {
 
 constexpr double kHeaderHeight = 52;
 constexpr double kStripHeight = 60;     // a row of touch targets with its margins
-constexpr double kStripWidth = 440;     // of the tools, if there is room,
-constexpr double kLargeStrip = 600;     // and in large type
+constexpr double kStripWidth = 440;     // of the tools, if there is room
 constexpr double kStripMargin = 8;      // between the strip and the edge
 constexpr double kLeastColumn = 260;    // a narrower notebook can't hold a table
-constexpr double kLargestColumn = 0.45; // fraction of the page's width; all of it when presenting
+constexpr double kLargestColumn = 0.45; // fraction of the page's width
 constexpr double kLeastSheet = 0.18;    // fraction of the page's height
 constexpr double kLargestSheet = 0.85;
 constexpr double kLowPage = 340; // lower than this, the sheet, header and tools leave no board
@@ -81,7 +80,7 @@ double columnWidth(const PageLayout& layout) {
     return layout.notebook.size.x - 2 * notebookMargin(layout);
 }
 
-PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bool presenting) {
+PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook) {
     if (notebook.reading && !hasRoomForOneOnly(viewport)) {
         return readingLayout(viewport);
     }
@@ -99,11 +98,10 @@ PageLayout layoutFor(const Viewport& viewport, const NotebookState& notebook, bo
         layout.notebook = notebookDrawer(viewport, notebook.sheet);
         boardBottom = layout.notebook.at.y;
     } else if (notebook.open) {
-        layout.notebook = notebookColumn(page, presenting ? page.x : notebook.width);
+        layout.notebook = notebookColumn(page, notebook.width);
         boardWidth = layout.notebook.at.x;
     }
-    const double width =
-        std::min(boardWidth - 2 * kStripMargin, presenting ? kLargeStrip : kStripWidth);
+    const double width = std::min(boardWidth - 2 * kStripMargin, kStripWidth);
     const double top = std::max(boardBottom - kStripHeight - kStripMargin, kHeaderHeight);
     layout.tools = {{0.5 * (boardWidth - width), top}, {alone ? 0 : width, kStripHeight}};
     return layout;

@@ -52,7 +52,7 @@ struct PageLayout {
 [[nodiscard]] double notebookMargin(const PageLayout&);
 // The width left between the margins for a drawing.
 [[nodiscard]] double columnWidth(const PageLayout&);
-[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&, bool presenting = false);
+[[nodiscard]] PageLayout layoutFor(const Viewport&, const NotebookState&);
 // The camera with its covers set, so that "the free part of the board" is right.
 [[nodiscard]] Camera withLayout(const Camera&, const Viewport&, const PageLayout&);
 

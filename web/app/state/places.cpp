@@ -23,25 +23,6 @@ void bringBack(AppState& state, const BoardPlace& place) {
     view.gridStep = gridStepFor(view.camera);
 }
 
-PagePlace placeOf(const View& view, const NotebookState& now) {
-    return {placeOf(view), {now.open, now.tab}, now.width,        now.sheet,
-            now.results,   now.working,         now.wholeWorking, now.step};
-}
-
-// A step reached while presenting is kept, unless another page was being read before.
-void bringBack(NotebookState& now, const PagePlace& before) {
-    now.open = before.leaf.open;
-    now.tab = before.leaf.tab;
-    now.width = before.width;
-    now.sheet = before.sheet;
-    now.results = before.results;
-    now.wholeWorking = before.wholeWorking;
-    if (now.working != before.working) {
-        now.working = before.working;
-        now.step = before.step;
-    }
-}
-
 } // namespace
 
 void fit(AppState& state) {
@@ -70,27 +51,9 @@ void leaveWorking(AppState& state) {
     state.notebook.tab = state.notebook.beforeWorking.tab;
 }
 
-void present(AppState& state, bool on) {
-    if (on == state.view.presenting) {
-        return;
-    }
-    read(state, false);
-    state.view.presenting = on;
-    if (on) {
-        state.beforePresenting = placeOf(state.view, state.notebook);
-    } else if (state.beforePresenting) {
-        const PagePlace place = *std::exchange(state.beforePresenting, std::nullopt);
-        bringBack(state, place.board);
-        bringBack(state.notebook, place);
-    }
-}
-
 void forgetPlaces(AppState& state) {
     if (state.beforeReading) {
         state.beforeReading->fitted = true;
-    }
-    if (state.beforePresenting) {
-        state.beforePresenting->board.fitted = true;
     }
 }
 

@@ -1,6 +1,6 @@
 #pragma once
-// Where the board and the notebook are, put aside by reading mode and by presenting, and brought
-// back when these are left. Only `update` calls this.
+// Where the board and the notebook are, put aside by reading mode, and brought back when it is
+// left. Only `update` calls this.
 
 #include "app/state/state.hpp"
 
@@ -12,7 +12,6 @@ void fit(AppState&);
 // The picture beside the working shows the whole truss.
 void read(AppState&, bool on);
 void leaveWorking(AppState&); // to where the notebook was before
-void present(AppState&, bool on);
 // Another truss is on the board: what was put aside shows it as a whole.
 void forgetPlaces(AppState&);
 

@@ -125,7 +125,6 @@ struct View {
     bool widthByForce = false;
     bool showLargest = false;  // highlights the largest tension and compression
     bool whitePictures = true; // saved pictures are on white, not on the theme's paper
-    bool presenting = false;   // large type, readable from the back row of a room
     bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
     bool teaches = false;      // the first steps are offered, one after another
     bool showMovement = false; // the deflected shape, even when the notebook shows another page
@@ -227,18 +226,6 @@ struct BoardPlace {
     Camera camera;
     bool fitted = true;
 };
-// Likewise presenting.
-struct PagePlace {
-    BoardPlace board;
-    Leaf leaf;
-    double width = 0;
-    double sheet = 0;
-    ResultPage results = ResultPage::Forces;
-    WorkingPage working = WorkingPage::Truss;
-    bool wholeWorking = false;
-    int step = 0;
-};
-
 // How the model last changed: what is said of it to those who can't see the board.
 enum class HistoryMove { Done, Undone, Redone };
 struct LastStep {
@@ -284,8 +271,7 @@ struct AppState {
     bool penSeen = false;
     View view;
     NotebookState notebook;
-    std::optional<BoardPlace> beforeReading{};   // while reading
-    std::optional<PagePlace> beforePresenting{}; // while presenting
+    std::optional<BoardPlace> beforeReading{}; // while reading
     PageParts pageParts;
     Motion motion;
     FieldEdit field;

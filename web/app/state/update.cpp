@@ -247,11 +247,6 @@ void carryOut(AppState& state, const Read& action) {
 
 void carryOut(AppState& state, const LeaveWorking&) { leaveWorking(state); }
 
-void carryOut(AppState& state, const Present& action) {
-    dropGesture(state);
-    present(state, action.on);
-}
-
 View& ownerOf(AppState& state, const View*) { return state.view; }
 NotebookState& ownerOf(AppState& state, const NotebookState*) { return state.notebook; }
 InfluenceView& ownerOf(AppState& state, const InfluenceView*) { return state.notebook.influence; }

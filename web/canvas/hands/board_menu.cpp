@@ -15,8 +15,7 @@ namespace gusset {
 namespace {
 
 constexpr double kWidth = 248;
-constexpr double kPresenting = 1.45; // the growth of the type (web/page.cpp)
-constexpr double kMenuAway = 12;     // px from the place to the menu's corner
+constexpr double kMenuAway = 12; // px from the place to the menu's corner
 
 struct Line {
     Phrase<> label;
@@ -219,14 +218,10 @@ std::string boardMenuTitle(const AppState& state) {
                             : sayPlain(*state.book, phrase::kHere);
 }
 
-double boardMenuLineHeight(const AppState& state) {
-    return state.view.presenting ? kPresenting * kTouchTarget : kTouchTarget;
-}
-
 Rect boardMenuRect(const AppState& state, std::size_t lines) {
     const Vec2 page = state.view.camera.size;
-    const double height = boardMenuLineHeight(state) * static_cast<double>(lines + 1) + 8;
-    const double width = std::min(kWidth * (state.view.presenting ? kPresenting : 1), page.x);
+    const double height = kTouchTarget * static_cast<double>(lines + 1) + 8;
+    const double width = std::min(kWidth, page.x);
     const Vec2 place = state.menu.pixel;
     Vec2 at = place + Vec2{kMenuAway, kMenuAway};
     if (at.x + width > page.x) {

@@ -20,7 +20,6 @@ struct MenuLine {
 [[nodiscard]] std::string boardMenuTitle(const AppState&);
 // Beside its place and wholly on the page: a title line and this many lines, each a touch target.
 [[nodiscard]] Rect boardMenuRect(const AppState&, std::size_t lines);
-[[nodiscard]] double boardMenuLineHeight(const AppState&); // CSS px
 // As if the line had been tapped; does nothing if there is no such line.
 void chooseMenuLine(const AppState&, std::size_t line, Actions&);
 

@@ -26,7 +26,7 @@ void boardMenu(PanelContext& context) {
     const ImVec2 high{low.x + ui.px(place.size.x), low.y + ui.px(place.size.y)};
     ImGui::GetWindowDrawList()->AddRect(low, high, packed(ui.palette->edge), 0, 0, ui.px(1.5));
     ImGui::PushStyleVar(ImGuiStyleVar_ItemSpacing, {0, 0});
-    const float height = ui.px(boardMenuLineHeight(state));
+    const float height = ui.px(kTouchTarget);
     const ImFont& font = *ui.fonts.strong;
     putText(*ImGui::GetWindowDrawList(), font,
             {low.x + ui.px(12), std::round(low.y + ui.px(4) + (height - font.FontSize) / 2)},

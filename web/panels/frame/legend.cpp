@@ -21,7 +21,7 @@ void legendPanel(PanelContext& context) {
     const Ui& ui = context.ui;
     const Rect& tools = context.layout.tools;
     const bool shown = context.derived.solution.solved && context.state.view.showForces;
-    if (!shown || context.layout.reading || tools.at.x < kRoom * ui.textScale) {
+    if (!shown || context.layout.reading || tools.at.x < kRoom) {
         return;
     }
     ImDrawList& list = *ImGui::GetBackgroundDrawList();
@@ -39,7 +39,7 @@ void legendPanel(PanelContext& context) {
         drawForceSign(list, ui, sign.ink, {left, middle}, ui.px(kSignLength));
         list.AddText(&font, font.FontSize, {left + ui.px(kSignLength + 10), top}, ink,
                      words(context, sign.letter));
-        list.AddText(&font, font.FontSize, {left + ui.px(kWordLeft * ui.textScale), top},
+        list.AddText(&font, font.FontSize, {left + ui.px(kWordLeft), top},
                      packed(ui.palette->muted), words(context, sign.word));
         y += step;
     }

@@ -60,9 +60,10 @@ void menu(PanelContext& context) {
     if (ui.coarse || context.state.penSeen) {
         layer(context, phrase::kFingerDraws, &View::fingerDraws);
     }
-    if (toggle(ui, words(context, phrase::kPresent), view.presenting)) {
-        context.actions.push_back(Present{!view.presenting});
-        context.requests.fullScreen = !view.presenting;
+    if (!context.derived.link.empty() &&
+        button(ui, words(context, phrase::kPresent), {.full = true})) {
+        context.requests.leaveFor = "lesson";
+        ImGui::CloseCurrentPopup();
     }
     rule(ui);
     smallPrint(ui, words(context, phrase::kTheme));

@@ -11,19 +11,14 @@
 namespace gusset {
 namespace {
 
-constexpr double kInColumn = 1.5;       // largest magnification of a drawing in the column
-constexpr double kProjected = 3;        // the same on a projector
-constexpr double kProjectedLeast = 0.3; // of the available height
-constexpr double kProjectedMost = 0.65;
+constexpr double kInColumn = 1.5;     // largest magnification of a drawing in the column
 constexpr double kReaderLeast = 0.25; // of the height, in reading mode
 constexpr double kReaderMost = 0.5;
 constexpr double kStepIndent = 14; // CSS px
 constexpr const char* kWordsHeight = "height of the words";
 
 // Only what follows from the current body is shown, below the drawing of it.
-bool showsBodyAlone(const PanelContext& context) {
-    return context.state.view.presenting || context.layout.reading;
-}
+bool showsBodyAlone(const PanelContext& context) { return context.layout.reading; }
 
 // So that a body and its equations are seen together, the drawings get the height that the words
 // around them leave, which is known from the previous frame.
@@ -31,12 +26,10 @@ SketchLook sketchLook(const PanelContext& context) {
     if (!showsBodyAlone(context)) {
         return {.largest = kInColumn};
     }
-    const bool reads = context.layout.reading;
     const float words = ImGui::GetStateStorage()->GetFloat(ImGui::GetID(kWordsHeight), 0);
     const double high = ImGui::GetWindowHeight();
-    const double left = std::clamp(high - words, (reads ? kReaderLeast : kProjectedLeast) * high,
-                                   (reads ? kReaderMost : kProjectedMost) * high);
-    return {.largest = reads ? kInColumn : kProjected, .tallest = left / context.ui.px(1)};
+    const double left = std::clamp(high - words, kReaderLeast * high, kReaderMost * high);
+    return {.largest = kInColumn, .tallest = left / context.ui.px(1)};
 }
 
 float drawingsHeight(const Ui& ui, const Passage& passage, const SketchLook& look, float room) {
