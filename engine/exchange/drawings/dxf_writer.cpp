@@ -338,6 +338,9 @@ private:
     // A load on a member stands at its place, others at their first joint, self-weight at the first
     // joint of all.
     void loads() {
+        if (truss_.joints.empty()) {
+            return;
+        }
         for (const Load& load : truss_.loads) {
             const std::vector<JointId> joints = jointsOf(load);
             const JointId joint = joints.empty() ? JointId{0} : joints.front();

@@ -288,6 +288,14 @@ TEST_CASE("A tree of members is its own outline, walked there and back") {
     CHECK(std::count(outline->begin(), outline->end(), true) == 3);
 }
 
+TEST_CASE("A model without joints is written as a drawing without entities") {
+    Truss empty;
+    empty.loads.push_back({SelfWeight{}, {}, {}});
+    const ReadDxf read = readByTheRules(writeDxf(englishPhrases(), empty, LengthUnit::m));
+    CHECK(read.faults.empty());
+    CHECK(read.entities.empty());
+}
+
 TEST_CASE("Loads, supports and odd labels are lettered as release 12 can") {
     for (std::uint64_t seed = 1; seed <= 100; ++seed) {
         const ReadDxf read =
