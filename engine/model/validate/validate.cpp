@@ -306,7 +306,8 @@ private:
         constexpr double kMostHoles = 100;
         if (!section.inPlane.empty() && section.inPlane != "strong" && section.inPlane != "weak") {
             error(IssueCode::OutOfRange, at.key("inPlane"),
-                  statement(phrase::kInPlaneIsOne, {{"key", "inPlane"}}));
+                  statement(phrase::kInPlaneIsOne,
+                            {{"key", "inPlane"}, {"a", "strong"}, {"b", "weak"}}));
         }
         if (section.lag && *section.lag > 1) {
             error(IssueCode::OutOfRange, at.key("lag"), phrase::kLagBeyondOne);

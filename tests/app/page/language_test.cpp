@@ -399,8 +399,8 @@ TEST_CASE("in a language made up for it, messages about what was opened or typed
     faultOf(readJoint(truss, "X"));
     faultOf(readEnds(truss, "X"));
     for (const SectionShape& shape : sectionShapes()) {
-        board.state.truss.title =
-            std::string(shape.name) + " round chs shs rhs angle double-angle channel i flat timber";
+        board.state.truss.title = std::string(shape.name) +
+                                  " round chs shs rhs angle double-angle channel i flat timber gap";
         faultOf(madeOf({}, std::string(shape.name)));
     }
     faultOf(madeOf({}, "X"));

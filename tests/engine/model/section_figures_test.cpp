@@ -89,7 +89,7 @@ Sizes leg(double h, double b, double t, double r) {
 
 // ---- an integration that shares nothing with the parts the section code adds up
 
-struct Corner {
+struct OutlineCorner {
     Vec2 at;
     double radius = 0; // of the arc that rounds it, or fills it
 };
@@ -97,7 +97,7 @@ struct Corner {
 constexpr int kSteps = 400; // of an arc
 
 // The polygon around a figure, anticlockwise, its arcs as many short chords.
-std::vector<Vec2> outlineOf(const std::vector<Corner>& corners) {
+std::vector<Vec2> outlineOf(const std::vector<OutlineCorner>& corners) {
     std::vector<Vec2> outline;
     for (std::size_t i = 0; i < corners.size(); ++i) {
         const auto& [at, radius] = corners[i];
@@ -181,21 +181,21 @@ void checkAgainst(const SectionFigure& ours, const Integral& sum) {
     }
 }
 
-std::vector<Corner> mirrored(std::vector<Corner> corners) {
-    for (Corner& corner : corners) {
+std::vector<OutlineCorner> mirrored(std::vector<OutlineCorner> corners) {
+    for (OutlineCorner& corner : corners) {
         corner.at.x = -corner.at.x;
     }
     return {corners.rbegin(), corners.rend()};
 }
 
-std::vector<Corner> legCorners(double h, double b, double t, double r, double shift) {
+std::vector<OutlineCorner> legCorners(double h, double b, double t, double r, double shift) {
     return {{{shift, 0}, 0},     {{shift + b, 0}, 0},     {{shift + b, t}, r / 2},
             {{shift + t, t}, r}, {{shift + t, h}, r / 2}, {{shift, h}, 0}};
 }
 
 // The flanges taper from `root` at the web's face, x = `face`, to `tip` at x = `reach`.
-std::vector<Corner> rightHalf(double h, double face, double reach, double root, double tip,
-                              double r) {
+std::vector<OutlineCorner> rightHalf(double h, double face, double reach, double root, double tip,
+                                     double r) {
     const double toe = root > tip ? r / 2 : 0;
     return {{{reach, -h / 2}, 0},      {{reach, -h / 2 + tip}, toe}, {{face, -h / 2 + root}, r},
             {{face, h / 2 - root}, r}, {{reach, h / 2 - tip}, toe},  {{reach, h / 2}, 0}};
@@ -549,8 +549,9 @@ TEST_CASE("The section code agrees with an integration along the outline, for an
                 Sizes sizes = beam(h, b, s, t, fillet);
                 sizes.emplace_back("tip", tipOfBeam);
                 const double root = tipOfBeam + slope * (b - s) / 2;
-                std::vector<Corner> corners = rightHalf(h, s / 2, b / 2, root, tipOfBeam, fillet);
-                for (const Corner& corner : mirrored(corners)) {
+                std::vector<OutlineCorner> corners =
+                    rightHalf(h, s / 2, b / 2, root, tipOfBeam, fillet);
+                for (const OutlineCorner& corner : mirrored(corners)) {
                     corners.push_back(corner);
                 }
                 Integral sum;
@@ -561,7 +562,7 @@ TEST_CASE("The section code agrees with an integration along the outline, for an
                 Sizes sizes = beam(h, b, s, t, fillet);
                 sizes.emplace_back("tip", tipOfChannel);
                 const double root = tipOfChannel + slope * (b - s);
-                std::vector<Corner> corners = rightHalf(h, s, b, root, tipOfChannel, fillet);
+                std::vector<OutlineCorner> corners = rightHalf(h, s, b, root, tipOfChannel, fillet);
                 corners.push_back({{0, h / 2}, 0});
                 corners.push_back({{0, -h / 2}, 0});
                 Integral sum;

@@ -44,10 +44,12 @@ constexpr const char* kGable = R"({"gusset": 1, "title": "T",
 // translates.
 Truss namesOfFormat() {
     Truss names;
-    names.title = "joints members supports loads materials sections combinations moving id title "
-                  "factors axles path fx section round chs shs rhs angle flat timber pin roller "
-                  "exact decimals significant clockwise anticlockwise Euler AISC NaN uD uDC sqrt "
-                  "asin rad";
+    names.title =
+        "joints members supports loads materials sections combinations moving id title "
+        "factors axles path fx section round chs shs rhs angle double "
+        "channel flat timber inPlane strong weak lag holes count held diameter pin roller "
+        "exact decimals significant clockwise anticlockwise Euler AISC NaN uD uDC sqrt "
+        "asin rad";
     return names;
 }
 
@@ -180,6 +182,9 @@ TEST_CASE("in a language made up for it, what is wrong with a file keeps no Engl
              {R"("E": 210000)", R"("E": 1e40)"},
              {R"("material": "M")", R"("material": "X")"},
              {R"("chs")", R"("X")"},
+             {R"("t": 3)", R"("t": 3, "inPlane": "X")"},
+             {R"("t": 3)", R"("t": 3, "lag": 2)"},
+             {R"("t": 3)", R"("t": 3, "holes": {"count": 1.5, "diameter": 9})"},
              {R"("t": 3)", R"("r": 3)"},
              {R"("t": 3)", R"("t": 0)"},
              {R"("t": 3)", R"("t": 1e40)"},
