@@ -28,12 +28,12 @@ constexpr std::array<ActionRule, 12> kRules{{
 
 std::span<const ActionRule> actionRules() { return kRules; }
 
-const ActionRule& ruleOf(ActionKind action) { return kRules[static_cast<std::size_t>(action)]; }
+const ActionRule& ruleOf(CaseKind action) { return kRules[static_cast<std::size_t>(action)]; }
 
-std::optional<ActionKind> actionNamed(std::string_view word) {
+std::optional<CaseKind> actionNamed(std::string_view word) {
     for (std::size_t i = 0; i < kRules.size(); ++i) {
         if (kRules[i].word == word) {
-            return ActionKind(i);
+            return CaseKind(i);
         }
     }
     return std::nullopt;

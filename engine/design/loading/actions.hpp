@@ -11,7 +11,7 @@
 
 namespace gusset {
 
-enum class ActionKind {
+enum class CaseKind {
     Permanent,
     ImposedA, // by the categories of EN 1991-1-1:2002, 6.3
     ImposedB,
@@ -41,12 +41,12 @@ struct ActionRule {
     std::string_view asce; // the symbol of ASCE 7-16, 2.2
 };
 [[nodiscard]] std::span<const ActionRule> actionRules(); // in the order of the enumeration
-[[nodiscard]] const ActionRule& ruleOf(ActionKind);
-[[nodiscard]] std::optional<ActionKind> actionNamed(std::string_view word);
+[[nodiscard]] const ActionRule& ruleOf(CaseKind);
+[[nodiscard]] std::optional<CaseKind> actionNamed(std::string_view word);
 
 struct CaseAction {
     std::string caseId;
-    std::optional<ActionKind>
+    std::optional<CaseKind>
         action; // none: the model does not say, or not with one of these words
 };
 // One per load case, in the order of caseNames.

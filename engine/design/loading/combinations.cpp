@@ -17,18 +17,18 @@ struct Sorted {
     std::vector<std::string> permanent;
     struct Variable {
         std::string caseId;
-        ActionKind action;
+        CaseKind action;
     };
     std::vector<std::vector<Variable>> groups;
     std::vector<std::string> leftOut;
 };
 
 void addTo(Sorted& sorted, std::vector<std::size_t>& group, const std::string& caseId,
-           ActionKind action) {
+           CaseKind action) {
     const auto kind =
-        static_cast<std::size_t>(action == ActionKind::SnowHigh ? ActionKind::Snow : action);
+        static_cast<std::size_t>(action == CaseKind::SnowHigh ? CaseKind::Snow : action);
     const bool alternatives =
-        action == ActionKind::Snow || action == ActionKind::SnowHigh || action == ActionKind::Wind;
+        action == CaseKind::Snow || action == CaseKind::SnowHigh || action == CaseKind::Wind;
     if (!alternatives || group[kind] == 0) {
         sorted.groups.emplace_back();
         group[kind] = sorted.groups.size();
@@ -42,7 +42,7 @@ Sorted sortedCases(const Truss& truss) {
     for (const CaseAction& of : actionsOf(truss)) {
         if (!of.action) {
             sorted.leftOut.push_back(of.caseId);
-        } else if (*of.action == ActionKind::Permanent) {
+        } else if (*of.action == CaseKind::Permanent) {
             sorted.permanent.push_back(of.caseId);
         } else {
             addTo(sorted, group, of.caseId, *of.action);
@@ -59,13 +59,13 @@ using Chosen = std::vector<Sorted::Variable>;
 
 // Of ASCE 7-16, 2.3.1, "L_r or S" are alternatives too, but act with wind.
 bool mayActTogether(const Chosen& chosen, bool isEn) {
-    const auto isOf = [&](std::initializer_list<ActionKind> actions) {
+    const auto isOf = [&](std::initializer_list<CaseKind> actions) {
         return std::any_of(chosen.begin(), chosen.end(), [&](const Sorted::Variable& it) {
             return std::find(actions.begin(), actions.end(), it.action) != actions.end();
         });
     };
-    return !isOf({ActionKind::ImposedH}) ||
-           !(isOf({ActionKind::Snow, ActionKind::SnowHigh}) || (isEn && isOf({ActionKind::Wind})));
+    return !isOf({CaseKind::ImposedH}) ||
+           !(isOf({CaseKind::Snow, CaseKind::SnowHigh}) || (isEn && isOf({CaseKind::Wind})));
 }
 
 // Every choice of one or none of each group, in order of the number that act; empty if there are
@@ -119,7 +119,7 @@ public:
     }
 
 private:
-    const CombinationFactors& psiOf(ActionKind action) const {
+    const CombinationFactors& psiOf(CaseKind action) const {
         for (const NationalFactors& own : wish_.national) {
             if (own.action == action) {
                 return own.psi;

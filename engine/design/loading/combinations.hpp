@@ -19,7 +19,7 @@ namespace gusset {
 enum class CombinationRule { En610, En610ab, AsceLrfd, AsceAsd };
 
 struct NationalFactors { // in place of ruleOf(action).psi
-    ActionKind action = ActionKind::Snow;
+    CaseKind action = CaseKind::Snow;
     CombinationFactors psi{};
 };
 

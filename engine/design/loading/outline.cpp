@@ -20,8 +20,8 @@ std::optional<Issue> faultOf(const Outline& outline) {
             return Issue{IssueCode::NotFinite, "loads", phrase::kRoofLoadTooLarge};
         }
         const bool lifts = of.load.left < 0 || of.load.right < 0;
-        const std::optional<ActionKind> action = actionNamed(of.kind);
-        if (lifts && action && *action != ActionKind::Wind) {
+        const std::optional<CaseKind> action = actionNamed(of.kind);
+        if (lifts && action && *action != CaseKind::Wind) {
             return Issue{IssueCode::OutOfRange, "loads",
                          statement(phrase::kOnlyWindLifts, {{"case", of.load.caseId}})};
         }

@@ -144,7 +144,7 @@ private:
 
     void readNational(const std::string& word, const JsonValue& psi, const std::string& place,
                       CombinationWish& wish) {
-        const std::optional<ActionKind> action = actionNamed(word);
+        const std::optional<CaseKind> action = actionNamed(word);
         const bool isNumbers =
             psi.items.size() == 3 &&
             std::all_of(psi.items.begin(), psi.items.end(),

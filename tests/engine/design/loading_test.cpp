@@ -186,7 +186,7 @@ TEST_CASE("winds are alternatives, and roofs' imposed loads act without snow and
 
 TEST_CASE("national values stand in place of the recommended ones") {
     CombinationWish wish;
-    wish.national = {{ActionKind::Snow, {0.7, 0.5, 0.2}}};
+    wish.national = {{CaseKind::Snow, {0.7, 0.5, 0.2}}};
     wish.permanentUp = 1.2;
     const auto made = combinationsOf(englishPhrases(), loadedIn(kRoofCases), wish).value();
     const std::set<Factors> all = factorsOf(made.combinations);

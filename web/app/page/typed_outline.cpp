@@ -22,7 +22,7 @@ bool isAmong(const Words& words, std::string_view word) {
     return std::find(words.begin(), words.end(), word) != words.end();
 }
 
-std::string trimmed(std::string_view text) {
+std::string unspaced(std::string_view text) {
     const std::size_t from = text.find_first_not_of(' ');
     const std::size_t to = text.find_last_not_of(' ');
     return from == std::string_view::npos ? "" : std::string(text.substr(from, to - from + 1));
@@ -40,7 +40,7 @@ public:
             if (key == "loads") {
                 form.members.emplace_back(key, readLoads(value));
             } else if (isAmong(kLengths, key) && value.kind == JsonValue::Kind::Text) {
-                readSize(form, key, trimmed(value.text));
+                readSize(form, key, unspaced(value.text));
             } else {
                 form.members.emplace_back(key, value);
             }
@@ -56,7 +56,7 @@ private:
             return;
         }
         if (key == "rise" && text.ends_with(kDegree)) {
-            const std::string degrees = trimmed(text.substr(0, text.size() - kDegree.size()));
+            const std::string degrees = unspaced(text.substr(0, text.size() - kDegree.size()));
             put(form, "pitch", readNumber(withPoints(board_, degrees)));
             return;
         }
@@ -71,7 +71,7 @@ private:
             read.members.clear();
             for (const auto& [key, value] : load.members) {
                 if (isAmong(kLoadSizes, key) && value.kind == JsonValue::Kind::Text) {
-                    put(read, key, readLoad(as, trimmed(value.text)));
+                    put(read, key, readLoad(as, unspaced(value.text)));
                 } else if (value.kind != JsonValue::Kind::Text || !value.text.empty()) {
                     read.members.emplace_back(key, value);
                 }
