@@ -62,7 +62,7 @@ struct FormSpec {
     double load = 10; // force units, down, on each joint of the loaded chord that is not held
     std::vector<FormCase> cases{}; // if there are any, they stand in place of `load`
     LoadedChord loaded = LoadedChord::Lower;
-    Units units;
+    Units units{};
 };
 
 struct FormChoice {

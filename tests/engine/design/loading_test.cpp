@@ -30,15 +30,15 @@ Truss loadedIn(const std::vector<LoadCase>& cases) {
     return truss;
 }
 
-using Factors = std::map<std::string, double>;
+using FactorsByCase = std::map<std::string, double>;
 
 // Rounded to a ten-thousandth, so that sets of them can be compared.
-std::set<Factors> factorsOf(const std::vector<Combination>& all, const std::string& limit = "",
-                            const std::string& by = "") {
-    std::set<Factors> found;
+std::set<FactorsByCase> factorsOf(const std::vector<Combination>& all,
+                                  const std::string& limit = "", const std::string& by = "") {
+    std::set<FactorsByCase> found;
     for (const Combination& one : all) {
         if (one.limit == limit && one.by.find(by) != std::string::npos) {
-            Factors factors;
+            FactorsByCase factors;
             for (const auto& [id, factor] : one.factors) {
                 factors[id] = std::round(factor * 1e4) / 1e4;
             }
@@ -81,7 +81,7 @@ TEST_CASE("by EN 1990, 6.10, each variable action leads in turn, over heavy and 
     // γ_G = 1.35 or 1.0, γ_Q = 1.5; ψ0 of snow 0.5 and of wind 0.6: 1.5 · 0.5 = 0.75 and
     // 1.5 · 0.6 = 0.9.
     const std::vector<Combination> made = combined(kRoofCases, CombinationRule::En610);
-    const std::set<Factors> expected{
+    const std::set<FactorsByCase> expected{
         {{"G", 1.35}},
         {{"G", 1.35}, {"S", 1.5}},
         {{"G", 1.35}, {"W", 1.5}},
@@ -101,21 +101,22 @@ TEST_CASE("by EN 1990, 6.10a and 6.10b, permanent actions are reduced when a var
     const std::vector<Combination> made =
         combined({{"G", "permanent", {}}, {"Q", "imposed-b", {}}}, CombinationRule::En610ab);
     CHECK(factorsOf(made, "", "6.10a") ==
-          std::set<Factors>{{{"G", 1.35}}, {{"G", 1.35}, {"Q", 1.05}}});
-    CHECK(factorsOf(made, "", "6.10b") ==
-          std::set<Factors>{{{"G", 1.1475}}, {{"G", 1.1475}, {"Q", 1.5}}, {{"G", 1}, {"Q", 1.5}}});
+          std::set<FactorsByCase>{{{"G", 1.35}}, {{"G", 1.35}, {"Q", 1.05}}});
+    CHECK(factorsOf(made, "", "6.10b") == std::set<FactorsByCase>{{{"G", 1.1475}},
+                                                                  {{"G", 1.1475}, {"Q", 1.5}},
+                                                                  {{"G", 1}, {"Q", 1.5}}});
 }
 
 TEST_CASE("in service the actions are combined by EN 1990, 6.14b, 6.15b and 6.16b") {
     const std::vector<Combination> made = combined(kRoofCases, CombinationRule::En610);
     CHECK(factorsOf(made, "service", "6.14b") ==
-          std::set<Factors>{{{"G", 1}},
-                            {{"G", 1}, {"S", 1}},
-                            {{"G", 1}, {"W", 1}},
-                            {{"G", 1}, {"S", 1}, {"W", 0.6}},
-                            {{"G", 1}, {"S", 0.5}, {"W", 1}}});
+          std::set<FactorsByCase>{{{"G", 1}},
+                                  {{"G", 1}, {"S", 1}},
+                                  {{"G", 1}, {"W", 1}},
+                                  {{"G", 1}, {"S", 1}, {"W", 0.6}},
+                                  {{"G", 1}, {"S", 0.5}, {"W", 1}}});
     CHECK(factorsOf(made, "service", "6.15b") ==
-          std::set<Factors>{{{"G", 1}, {"S", 0.2}}, {{"G", 1}, {"W", 0.2}}});
+          std::set<FactorsByCase>{{{"G", 1}, {"S", 0.2}}, {{"G", 1}, {"W", 0.2}}});
 }
 
 TEST_CASE("by ASCE 7-16, 2.3.1, the five combinations of strength are written out") {
@@ -124,7 +125,7 @@ TEST_CASE("by ASCE 7-16, 2.3.1, the five combinations of strength are written ou
     const std::vector<Combination> made = combined(
         {{"D", "permanent", {}}, {"L", "imposed-b", {}}, {"S", "snow", {}}, {"W", "wind", {}}},
         CombinationRule::AsceLrfd);
-    const std::set<Factors> expected{
+    const std::set<FactorsByCase> expected{
         {{"D", 1.4}},
         {{"D", 1.2}, {"L", 1.6}},
         {{"D", 1.2}, {"S", 0.5}},
@@ -147,7 +148,7 @@ TEST_CASE("by ASCE 7-16, 2.4.1, the seven combinations of allowable stress are w
     const std::vector<Combination> made = combined(
         {{"D", "permanent", {}}, {"L", "imposed-b", {}}, {"S", "snow", {}}, {"W", "wind", {}}},
         CombinationRule::AsceAsd);
-    const std::set<Factors> expected{
+    const std::set<FactorsByCase> expected{
         {{"D", 1}},
         {{"D", 1}, {"L", 1}},
         {{"D", 1}, {"S", 1}},
@@ -189,7 +190,7 @@ TEST_CASE("national values stand in place of the recommended ones") {
     wish.national = {{CaseKind::Snow, {0.7, 0.5, 0.2}}};
     wish.permanentUp = 1.2;
     const auto made = combinationsOf(englishPhrases(), loadedIn(kRoofCases), wish).value();
-    const std::set<Factors> all = factorsOf(made.combinations);
+    const std::set<FactorsByCase> all = factorsOf(made.combinations);
     CHECK(all.count({{"G", 1.2}, {"S", 1.05}, {"W", 1.5}}) == 1);
     CHECK(factorsOf(made.combinations, "service", "6.16b").count({{"G", 1}, {"S", 0.2}}) == 1);
 }

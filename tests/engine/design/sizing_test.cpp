@@ -380,10 +380,9 @@ TEST_CASE("what can't be sized is said: no profiles, no mass, no profile that is
 // (values from memory).
 TEST_CASE("the ten-member truss of Rajeev and Krishnamoorthy: how heavy it comes out") {
     Truss truss;
-    truss.units = {.force = ForceUnit::kip,
-                   .length = LengthUnit::in,
-                   .section = LengthUnit::in,
-                   .stress = StressUnit::ksi};
+    truss.units.force = ForceUnit::kip;
+    truss.units.length = truss.units.section = LengthUnit::in;
+    truss.units.stress = StressUnit::ksi;
     truss.joints = {{"A", {720, 360}, {}}, {"B", {720, 0}, {}}, {"C", {360, 360}, {}},
                     {"D", {360, 0}, {}},   {"E", {0, 360}, {}}, {"F", {0, 0}, {}}};
     constexpr std::array<std::pair<int, int>, 10> kEnds{

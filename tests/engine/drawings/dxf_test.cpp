@@ -2,7 +2,7 @@
 #include "exchange/drawings/dxf_reader.hpp"
 #include "exchange/drawings/dxf_writer.hpp"
 #include "exchange/drawings/outline.hpp"
-#include "model/catalogue/samples.hpp"
+#include "model/forms/forms.hpp"
 #include "support/drawing/dxf_rules.hpp"
 #include "support/drawing/written_drawing.hpp"
 #include "support/english.hpp"
