@@ -188,8 +188,9 @@ private:
         for (std::size_t i = 0; i < truss_.checks.held->size(); ++i) {
             const JointId joint = (*truss_.checks.held)[i];
             if (examineJoint(joint, held.item(i)) && !seen.insert(joint.index).second) {
-                error(IssueCode::Duplicate, held.item(i),
-                      statement(phrase::kHeldTwice, {{"joint", truss_.joints[joint.at()].label}}));
+                error(
+                    IssueCode::Duplicate, held.item(i),
+                    statement(phrase::kListedTwice, {{"joint", truss_.joints[joint.at()].label}}));
             }
         }
     }

@@ -81,7 +81,7 @@ inline constexpr auto kShapeTimber = "timber rectangle"_phrase;
 inline constexpr auto kInPlaneIsOne = "{key} must be \"{a}\" or \"{b}\""_phrase;
 inline constexpr auto kLagBeyondOne = "the shear lag factor U must not be more than 1"_phrase;
 inline constexpr auto kHolesNotWhole = "the number of holes must be whole, from 1 to {most}"_phrase;
-inline constexpr auto kHeldTwice = "joint {joint} is already in the list"_phrase;
+inline constexpr auto kListedTwice = "joint {joint} is already in the list"_phrase;
 
 // Numbers of the checks.
 inline constexpr auto kCheckNumberRange = "{what} must be from {least} to {most}"_phrase;
