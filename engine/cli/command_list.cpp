@@ -236,7 +236,7 @@ constexpr std::array<Command, 20> kCommands{{
      "gusset combine site/examples/garage_roof.json --kinds dead=permanent,snow=snow --csv"},
     {"size", "FILE", kSizeOptions,
      "the model with the lightest profiles that pass, for chords, posts and diagonals; preliminary",
-     "gusset size site/examples/garage_roof.json --kinds chs-hot --text"},
+     "gusset size site/examples/garage_roof.json --kinds chs --text"},
     {"profiles",
      "KIND",
      kProfileOptions,

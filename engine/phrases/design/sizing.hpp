@@ -28,7 +28,7 @@ inline constexpr auto kSizedMoves = "Joints move up or down by at most {moved} i
 inline constexpr auto kSizedMovesTooFar =
     "Joints move up or down by {moved} in service, more than {allowed}: heavier profiles of these lists do not help."_phrase;
 inline constexpr auto kSizedShares =
-    "With {count} different profiles at least {mass} under the same forces: {more} more."_phrase;
+    "Different profiles: {count}. Then at least {mass} under the same forces, {more} more."_phrase;
 
 inline constexpr auto kPathBegins = "{group}: begins with the lightest, {to}"_phrase;
 inline constexpr auto kPathStrength =
