@@ -14,6 +14,9 @@ namespace {
 constexpr int kFreeRounds = 8;
 constexpr int kMostRounds = 60;
 constexpr int kMostStiffer = 400;
+constexpr std::size_t kMostExchanging =
+    6;                                    // groups: each exchange tries all lighter profiles of all
+constexpr std::size_t kExchangeSteps = 3; // how many profiles up the list
 
 void putSection(Truss& truss, const Section& section) {
     for (Section& there : truss.sections) {
@@ -93,6 +96,7 @@ public:
             return faults;
         }
         lighten();
+        exchange();
         return result();
     }
 
@@ -265,6 +269,53 @@ private:
             }
         }
         choose(g, was);
+        return false;
+    }
+
+    double mass() const {
+        double sum = 0;
+        for (std::size_t g = 0; g < lists_.size(); ++g) {
+            sum += lengthOf(g) * lists_[g][chosen_[g]].weight;
+        }
+        return sum;
+    }
+
+    // Where one group's stiffness serves the others, by the deflection or in an indeterminate
+    // truss: a heavier profile of one group that lets others become lighter by more.
+    void exchange() {
+        const bool isShared = wish_.deflection > 0 || solve(truss_).status == Status::Indeterminate;
+        if (!isShared || lists_.size() > kMostExchanging || !allPass()) {
+            return;
+        }
+        for (bool changed = true; changed;) {
+            changed = false;
+            for (std::size_t g = 0; g < lists_.size(); ++g) {
+                changed = exchangeFor(g) || changed;
+            }
+        }
+    }
+    bool exchangeFor(std::size_t g) {
+        const std::vector<std::size_t> before = chosen_;
+        const std::size_t pathBefore = path_.size();
+        const double massBefore = mass();
+        const std::size_t last = std::min(before[g] + kExchangeSteps, lists_[g].size() - 1);
+        for (std::size_t k = before[g] + 1; k <= last; ++k) {
+            choose(g, k);
+            path_.push_back(
+                {g, lists_[g][before[g]].section.id, idOf(g), SizingReason::Serves, {}, 0});
+            for (std::size_t other = 0; other < lists_.size(); ++other) {
+                if (other != g) {
+                    lightenOne(other);
+                }
+            }
+            if (allPass() && mass() < massBefore * (1 - 1e-12)) {
+                return true;
+            }
+            path_.resize(pathBefore);
+            for (std::size_t each = 0; each < lists_.size(); ++each) {
+                choose(each, before[each]);
+            }
+        }
         return false;
     }
 

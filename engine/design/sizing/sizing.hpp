@@ -4,8 +4,9 @@
 // forces that come with the stiffness, until nothing changes any more.
 //
 // What comes out passes, and no group alone can take a lighter profile of its list. In a
-// determinate truss without self-weight that is the lightest choice there is; otherwise there may
-// be a lighter one in which several groups change at once. It is preliminary, as the checks are.
+// determinate truss without self-weight and a limit on deflection that is the lightest choice there
+// is; otherwise exchanges between up to six groups are tried, and there may still be a lighter one.
+// It is preliminary, as the checks are.
 
 #include "core/outcome.hpp"
 #include "core/progress.hpp"
@@ -35,6 +36,7 @@ enum class SizingReason {
     Uncovered, // the checks do not cover the member, or lack data for it
     Deflection,
     Lighter,
+    Serves, // heavier, so that other groups can be lighter by more
     NoneEnough,
 };
 struct SizingStep {

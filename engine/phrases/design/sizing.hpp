@@ -37,6 +37,8 @@ inline constexpr auto kPathSlender =
     "{group}: member {member} is too slender with {from}; {to}"_phrase;
 inline constexpr auto kPathDeflection = "{group}: joints move too far; {from} becomes {to}"_phrase;
 inline constexpr auto kPathLighter = "{group}: {to} is enough now, in place of {from}"_phrase;
+inline constexpr auto kPathServes =
+    "{group}: {from} becomes {to}, so that others can be lighter by more"_phrase;
 inline constexpr auto kPathNoneEnough =
     "{group}: {from} is not enough for member {member}, and no other is; the heaviest is {to}"_phrase;
 inline constexpr auto kPathOtherReason =

@@ -139,6 +139,10 @@ std::vector<std::string> pathLines(const Writer& writer, const Sizing& sizing,
             tell(statement(phrase::kPathLighter,
                            {{"group", group}, {"to", step.to}, {"from", step.from}}));
             break;
+        case SizingReason::Serves:
+            tell(statement(phrase::kPathServes,
+                           {{"group", group}, {"from", step.from}, {"to", step.to}}));
+            break;
         case SizingReason::NoneEnough:
             tell(statement(
                 phrase::kPathNoneEnough,

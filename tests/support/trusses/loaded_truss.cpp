@@ -43,6 +43,9 @@ Truss usualForm(std::uint64_t seed) {
     spec.panels = random.integer(choice.fewestPanels, choice.mostPanels);
     spec.loaded = random.oneIn(2) ? LoadedChord::Upper : LoadedChord::Lower;
     spec.load = random.oneIn(3) ? 0 : random.integer(1, 20);
+    if (spec.kind == FormKind::CompoundFink) { // which needs a pitch below 45°
+        spec.rise = std::min(spec.rise, spec.span / 3);
+    }
     Truss truss = makeForm(englishPhrases(), spec).value();
     addLoadsOfEveryKind(truss, random);
     return truss;
