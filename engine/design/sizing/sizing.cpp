@@ -1,6 +1,6 @@
 #include "design/sizing/sizing.hpp"
 
-#include "phrases/design/sizing.hpp"
+#include "design/sizing/weighed.hpp"
 #include "statics/solve/solution.hpp"
 
 #include <algorithm>
@@ -14,65 +14,13 @@ namespace {
 constexpr int kFreeRounds = 8;
 constexpr int kMostRounds = 60;
 constexpr int kMostStiffer = 400;
-constexpr std::size_t kMostExchanging =
-    6;                                    // groups: each exchange tries all lighter profiles of all
-constexpr std::size_t kExchangeSteps = 3; // how many profiles up the list
-
-void putSection(Truss& truss, const Section& section) {
-    for (Section& there : truss.sections) {
-        if (there.id == section.id) {
-            there = section;
-            return;
-        }
-    }
-    truss.sections.push_back(section);
-}
-
-// kg/m of a profile.
-double weightOf(const Truss& truss, const Section& profile) {
-    Truss one;
-    one.units = truss.units;
-    one.joints = {{"A", {0, 0}, {}}, {"B", {1, 0}, {}}};
-    Member member;
-    member.a = JointId{0};
-    member.b = JointId{1};
-    member.section = profile.id;
-    one.members = {member};
-    one.sections = {profile};
-    one.units.length = LengthUnit::m;
-    one.materials = truss.materials;
-    return massesOf(one).front();
-}
-
-struct Weighed {
-    Section section;
-    double weight = 0; // kg/m
-};
-using WeighedList = std::vector<Weighed>; // from the lightest
-
-Outcome<std::vector<WeighedList>> listsOf(const Truss& truss, const SizingWish& wish) {
-    std::vector<WeighedList> lists;
-    for (const SizingGroup& group : wish.groups) {
-        if (group.profiles.empty() || group.members.empty()) {
-            return Issue{IssueCode::Missing, "",
-                         group.members.empty()
-                             ? statement(phrase::kGroupWithoutMembers, {{"group", group.name}})
-                             : statement(phrase::kGroupWithoutProfiles, {{"group", group.name}})};
-        }
-        WeighedList list;
-        for (const Section& section : group.profiles) {
-            list.push_back({section, weightOf(truss, section)});
-            if (!(list.back().weight > 0)) {
-                return Issue{IssueCode::Missing, "",
-                             statement(phrase::kProfileWithoutMass, {{"profile", section.id}})};
-            }
-        }
-        std::stable_sort(list.begin(), list.end(),
-                         [](const Weighed& a, const Weighed& b) { return a.weight < b.weight; });
-        lists.push_back(std::move(list));
-    }
-    return lists;
-}
+// Exchanges between groups: for so many groups at most, with so many heavier profiles of each,
+// evenly spread up to so many times the weight, until so many lighter ones of another have failed
+// in a row.
+constexpr std::size_t kMostExchanging = 6;
+constexpr std::size_t kExchangeTries = 9;
+constexpr double kExchangeWeight = 4;
+constexpr int kExchangeFailures = 6;
 
 class Sizer {
 public:
@@ -293,19 +241,19 @@ private:
                 changed = exchangeFor(g) || changed;
             }
         }
+        lighten();
     }
     bool exchangeFor(std::size_t g) {
         const std::vector<std::size_t> before = chosen_;
         const std::size_t pathBefore = path_.size();
         const double massBefore = mass();
-        const std::size_t last = std::min(before[g] + kExchangeSteps, lists_[g].size() - 1);
-        for (std::size_t k = before[g] + 1; k <= last; ++k) {
+        for (const std::size_t k : heavierThan(g)) {
             choose(g, k);
             path_.push_back(
                 {g, lists_[g][before[g]].section.id, idOf(g), SizingReason::Serves, {}, 0});
             for (std::size_t other = 0; other < lists_.size(); ++other) {
                 if (other != g) {
-                    lightenOne(other);
+                    lightenDown(other);
                 }
             }
             if (allPass() && mass() < massBefore * (1 - 1e-12)) {
@@ -317,6 +265,36 @@ private:
             }
         }
         return false;
+    }
+
+    std::vector<std::size_t> heavierThan(std::size_t g) const {
+        const double most = kExchangeWeight * lists_[g][chosen_[g]].weight;
+        std::size_t end = chosen_[g] + 1;
+        while (end < lists_[g].size() && lists_[g][end].weight <= most) {
+            ++end;
+        }
+        const std::size_t count = end - chosen_[g] - 1;
+        const std::size_t step = std::max<std::size_t>(1, count / kExchangeTries);
+        std::vector<std::size_t> tries;
+        for (std::size_t k = chosen_[g] + 1; k < end; k += step) {
+            tries.push_back(k);
+        }
+        return tries;
+    }
+    void lightenDown(std::size_t g) {
+        const std::size_t was = chosen_[g];
+        std::size_t best = was;
+        int failures = 0;
+        for (std::size_t k = was; k-- > 0 && failures < kExchangeFailures;) {
+            choose(g, k);
+            const bool holds = allPass();
+            failures = holds ? 0 : failures + 1;
+            best = holds ? k : best;
+        }
+        choose(g, best);
+        if (best != was) {
+            path_.push_back({g, lists_[g][was].section.id, idOf(g), SizingReason::Lighter, {}, 0});
+        }
     }
 
     double lengthOf(std::size_t g) const {
