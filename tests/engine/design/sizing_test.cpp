@@ -294,6 +294,7 @@ TEST_CASE("in indeterminate trusses no group alone can be lighter; how far it is
         most = std::max(most, ratio);
     }
     REQUIRE(compared > 0);
+    CHECK(missed == 0);
     std::printf(
         "sizing: %d indeterminate trusses, mass over the least of all: mean %.4f, most %.4f\n",
         compared, sum / compared, most);
