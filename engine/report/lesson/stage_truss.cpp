@@ -142,7 +142,12 @@ void lightAll(Draft& draft, const std::vector<MemberId>& drawn, const Step& step
     }
 }
 
-enum class Values { All, Spoken }; // of those that are known
+enum class Values { All, Spoken }; // of those that are known; of a joint's steps, no reactions
+
+bool isOfJoint(const Step& step) {
+    return step.kind == StepKind::JointIntro || step.kind == StepKind::JointEquation ||
+           step.kind == StepKind::JointPair;
+}
 
 struct DrawnTruss {
     Sketch sketch;
@@ -166,14 +171,14 @@ public:
     [[nodiscard]] DrawnTruss draw(const StagePlace& place, const PartRoom& room, Values values,
                                   const std::optional<SketchBox>& frame = {}) const {
         KnownForces known = knownAt(lesson_, place);
-        if (place.hidesValues) {
+        const Step* spoken = spokenAt(lesson_, place);
+        if (place.hidesValues || (values == Values::Spoken && spoken && isOfJoint(*spoken))) {
             std::fill(known.reactions.begin(), known.reactions.end(), 0.0);
         }
         const FreeBody body = finalFreeBody(notation_, known.reactions);
         Draft draft{notation_, body, kPartArm, room};
         const double scale = drawMembers(draft);
         const std::vector<MemberId> members = insideMembers(notation_, body);
-        const Step* spoken = spokenAt(lesson_, place);
         lightSpoken(draft, members, place, spoken);
         for (std::size_t i = 0; i < members.size(); ++i) {
             mark(draft, i, members[i], known, place, spoken, values);
