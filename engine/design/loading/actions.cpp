@@ -10,18 +10,18 @@ namespace gusset {
 namespace {
 
 constexpr std::array<ActionRule, 12> kRules{{
-    {"permanent", phrase::kActionPermanent, {1, 1, 1}, "D"},
-    {"imposed-a", phrase::kActionImposedA, {0.7, 0.5, 0.3}, "L"},
-    {"imposed-b", phrase::kActionImposedB, {0.7, 0.5, 0.3}, "L"},
-    {"imposed-c", phrase::kActionImposedC, {0.7, 0.7, 0.6}, "L"},
-    {"imposed-d", phrase::kActionImposedD, {0.7, 0.7, 0.6}, "L"},
-    {"imposed-e", phrase::kActionImposedE, {1.0, 0.9, 0.8}, "L"},
-    {"imposed-f", phrase::kActionImposedF, {0.7, 0.7, 0.6}, "L"},
-    {"imposed-g", phrase::kActionImposedG, {0.7, 0.5, 0.3}, "L"},
-    {"imposed-h", phrase::kActionImposedH, {0, 0, 0}, "Lr"},
-    {"snow", phrase::kActionSnow, {0.5, 0.2, 0}, "S"},
-    {"snow-high", phrase::kActionSnowHigh, {0.7, 0.5, 0.2}, "S"},
-    {"wind", phrase::kActionWind, {0.6, 0.2, 0}, "W"},
+    {"permanent", phrase::kActionPermanent, {1, 1, 1}, AsceLoad::D},
+    {"imposed-a", phrase::kActionImposedA, {0.7, 0.5, 0.3}, AsceLoad::L},
+    {"imposed-b", phrase::kActionImposedB, {0.7, 0.5, 0.3}, AsceLoad::L},
+    {"imposed-c", phrase::kActionImposedC, {0.7, 0.7, 0.6}, AsceLoad::L},
+    {"imposed-d", phrase::kActionImposedD, {0.7, 0.7, 0.6}, AsceLoad::L},
+    {"imposed-e", phrase::kActionImposedE, {1.0, 0.9, 0.8}, AsceLoad::L},
+    {"imposed-f", phrase::kActionImposedF, {0.7, 0.7, 0.6}, AsceLoad::L},
+    {"imposed-g", phrase::kActionImposedG, {0.7, 0.5, 0.3}, AsceLoad::L},
+    {"imposed-h", phrase::kActionImposedH, {0, 0, 0}, AsceLoad::Lr},
+    {"snow", phrase::kActionSnow, {0.5, 0.2, 0}, AsceLoad::S},
+    {"snow-high", phrase::kActionSnowHigh, {0.7, 0.5, 0.2}, AsceLoad::S},
+    {"wind", phrase::kActionWind, {0.6, 0.2, 0}, AsceLoad::W},
 }};
 
 } // namespace

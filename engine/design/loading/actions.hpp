@@ -32,13 +32,15 @@ struct CombinationFactors { // ψ0, ψ1, ψ2
     double quasiPermanent = 0;
 };
 
+enum class AsceLoad { D, L, Lr, S, W }; // ASCE 7-16, 2.2
+
 struct ActionRule {
     std::string_view word; // in the file: LoadCase::kind
     Phrase<> says;
     // EN 1990:2002, table A1.1, recommended values. Of snow: those for sites up to 1000 m and above
     // it in the countries that are not named there.
     CombinationFactors psi;
-    std::string_view asce; // the symbol of ASCE 7-16, 2.2
+    AsceLoad asce;
 };
 [[nodiscard]] std::span<const ActionRule> actionRules(); // in the order of the enumeration
 [[nodiscard]] const ActionRule& ruleOf(CaseKind);
@@ -46,8 +48,7 @@ struct ActionRule {
 
 struct CaseAction {
     std::string caseId;
-    std::optional<CaseKind>
-        action; // none: the model does not say, or not with one of these words
+    std::optional<CaseKind> action; // none: the model does not say, or not with one of these words
 };
 // One per load case, in the order of caseNames.
 [[nodiscard]] std::vector<CaseAction> actionsOf(const Truss&);

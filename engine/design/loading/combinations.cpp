@@ -185,18 +185,20 @@ private:
     static Acting actingIn(const Chosen& chosen) {
         Acting acting;
         for (const Sorted::Variable& one : chosen) {
-            const std::string_view symbol = ruleOf(one.action).asce;
-            acting.floor = acting.floor || symbol == "L";
-            acting.roof = acting.roof || symbol == "Lr" || symbol == "S";
-            acting.wind = acting.wind || symbol == "W";
+            const AsceLoad symbol = ruleOf(one.action).asce;
+            acting.floor = acting.floor || symbol == AsceLoad::L;
+            acting.roof = acting.roof || symbol == AsceLoad::Lr || symbol == AsceLoad::S;
+            acting.wind = acting.wind || symbol == AsceLoad::W;
         }
         return acting;
     }
     static Factors factorsAsce(const Chosen& chosen, double floor, double roof, double wind) {
         Factors factors;
         for (const Sorted::Variable& one : chosen) {
-            const std::string_view symbol = ruleOf(one.action).asce;
-            factors.emplace_back(one.caseId, symbol == "L" ? floor : symbol == "W" ? wind : roof);
+            const AsceLoad symbol = ruleOf(one.action).asce;
+            factors.emplace_back(one.caseId, symbol == AsceLoad::L   ? floor
+                                             : symbol == AsceLoad::W ? wind
+                                                                     : roof);
         }
         return factors;
     }

@@ -322,9 +322,24 @@ private:
         for (const double mass : massesOf(truss_)) {
             sizing.mass += mass;
         }
+        dropUnused();
         sizing.path = std::move(path_);
         sizing.truss = std::move(truss_);
         return sizing;
+    }
+
+    // Profiles that were tried and not chosen.
+    void dropUnused() {
+        std::erase_if(truss_.sections, [&](const Section& section) {
+            const auto isIt = [&](const auto& it) { return it.section == section.id; };
+            const bool isTried =
+                std::any_of(lists_.begin(), lists_.end(), [&](const WeighedList& list) {
+                    return std::any_of(list.begin(), list.end(), [&](const Weighed& it) {
+                        return it.section.id == section.id;
+                    });
+                });
+            return isTried && std::none_of(truss_.members.begin(), truss_.members.end(), isIt);
+        });
     }
 
     SizedGroup sizedGroup(std::size_t g, const MemberChecks& checks) const {

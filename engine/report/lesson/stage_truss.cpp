@@ -142,7 +142,7 @@ void lightAll(Draft& draft, const std::vector<MemberId>& drawn, const Step& step
     }
 }
 
-enum class Values { All, Spoken }; // of those that are known; of a joint's steps, no reactions
+enum class Values { All, Spoken, NoReactions }; // of those that are known; the last as Spoken
 
 bool isOfJoint(const Step& step) {
     return step.kind == StepKind::JointIntro || step.kind == StepKind::JointEquation ||
@@ -172,7 +172,7 @@ public:
                                   const std::optional<SketchBox>& frame = {}) const {
         KnownForces known = knownAt(lesson_, place);
         const Step* spoken = spokenAt(lesson_, place);
-        if (place.hidesValues || (values == Values::Spoken && spoken && isOfJoint(*spoken))) {
+        if (place.hidesValues || values == Values::NoReactions) {
             std::fill(known.reactions.begin(), known.reactions.end(), 0.0);
         }
         const FreeBody body = finalFreeBody(notation_, known.reactions);
@@ -263,6 +263,19 @@ SketchBox frameOfAll(const TrussDrawer& drawer, const LessonShown& lesson, const
     return frame;
 }
 
+// The room a little smaller, until all strokes fit or it is no use.
+SketchBox shrunk(const TrussDrawer& drawer, const LessonShown& lesson, const StagePlace& full,
+                 const FigureSpace& space, Values values, PartRoom& room) {
+    constexpr int kMostTimes = 8;
+    constexpr double kSmaller = 0.95;
+    SketchBox frame = frameOfAll(drawer, lesson, full, room, values);
+    for (int smaller = 0; smaller < kMostTimes && !fitsIn(space, frame); ++smaller) {
+        room = {kSmaller * room.wide, kSmaller * room.high, kSmaller * room.widest, 0};
+        frame = frameOfAll(drawer, lesson, full, room, values);
+    }
+    return frame;
+}
+
 } // namespace
 
 void light(Sketch& sketch, const SketchLine& member) {
@@ -279,8 +292,6 @@ void light(Sketch& sketch, const SketchLine& member) {
 TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& place,
                         const FigureSpace& space) {
     constexpr double kWorthAll = 0.75; // of the size that the truss has with fewer values
-    constexpr int kMostTimes = 8;
-    constexpr double kSmaller = 0.95;
     const TrussDrawer drawer(book, lesson);
     StagePlace full = place;
     full.stroke = lesson.steps[place.step].strokes.size() - 1;
@@ -294,12 +305,13 @@ TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const
     const bool isCrowded =
         all.leaders > few.leaders || all.board.scale < kWorthAll * few.board.scale;
     const bool showsAll = !spoken || spoken->kind == StepKind::Summary || !isCrowded;
-    const Values values = showsAll ? Values::All : Values::Spoken;
+    Values values = showsAll ? Values::All : Values::Spoken;
     PartRoom room = showsAll ? all.room : few.room;
-    SketchBox frame = frameOfAll(drawer, lesson, full, room, values);
-    for (int smaller = 0; smaller < kMostTimes && !fitsIn(space, frame); ++smaller) {
-        room = {kSmaller * room.wide, kSmaller * room.high, kSmaller * room.widest, 0};
-        frame = frameOfAll(drawer, lesson, full, room, values);
+    SketchBox frame = shrunk(drawer, lesson, full, space, values, room);
+    if (!fitsIn(space, frame) && spoken && isOfJoint(*spoken)) {
+        values = Values::NoReactions;
+        room = largest(values).room;
+        frame = shrunk(drawer, lesson, full, space, values, room);
     }
     DrawnTruss drawn = drawer.draw(place, room, values, frame);
     drawn.sketch.says = sayPlain(book, phrase::kFigureGiven);
