@@ -7,6 +7,7 @@ const between = 100; // ms between two looks at whether there is something to fi
 const longest = 1000; // ms between two pictures of what does not change
 const chunk = 250; // ms of a recorder's chunk
 const room = 4; // pictures that the recorder may have in hand
+const leastMp4 = 1024; // bytes: its head and a picture
 const patience = 5000; // ms after which those that it was given count as dropped
 
 export const recordingType = () => types.find((each) => window.MediaRecorder?.isTypeSupported(each));
@@ -101,7 +102,8 @@ export function createRecorder({ tracks, strokes, type, keeper, kept, full }) {
         await scene.load();
         ask(performance.now());
         const until = performance.now() + 4 * patience;
-        while (canBeCut(type) && film.pictures < asked && performance.now() < until) {
+        const isWritten = () => (canBeCut(type) ? film.pictures >= asked : film.size >= leastMp4);
+        while (!isWritten() && performance.now() < until) {
             await new Promise((resolve) => setTimeout(resolve, chunk));
         }
     }

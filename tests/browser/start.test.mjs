@@ -113,7 +113,7 @@ test('a link opens the board directly, and so does a browser that keeps a board'
     assert.deepEqual((await there.observe()).model, model);
     await openStart(there);
     assert.match(await later.locator('#home-go').innerText(), new RegExp(`Go on\\s+${model.title}`));
-    await later.locator('#home-go button').click();
+    await later.locator('#home-go-card button').click();
     assert.equal(await isAtStart(later), false);
     assert.deepEqual((await there.observe()).model, model);
     await context.close();
@@ -145,8 +145,8 @@ test('Back leads from the tables to the board and from the board to the start pa
     const lengths = [];
     for (let round = 0; round < 3; ++round) { // there and back again
         await board.press('Start page');
-        await page.locator('#home-go button').waitFor();
-        await page.locator('#home-go button').click();
+        await page.locator('#home-go-card button').waitFor();
+        await page.locator('#home-go-card button').click();
         await page.waitForFunction(() => history.state.view === 'board');
         lengths.push(await page.evaluate(() => history.length));
     }
@@ -286,7 +286,7 @@ test('a recent board is named anew, removed, and brought back', async () => {
     await screenshot(page, 'home-recent-desktop');
     await page.getByRole('button', { name: 'Remove Second' }).click();
     await bringBack.waitFor();
-    await page.locator('#home-go button').click();
+    await page.locator('#home-go-card button').click();
     await openStart(board);
     assert.deepEqual(await titles(), ['Porch'], 'removed for good');
     await Promise.all([page.waitForEvent('load'), page.locator('#recent-list .card').click()]);
