@@ -162,8 +162,8 @@ export function createForm(program, put) {
         const spreads = selectOf('How the load comes', 'as', wordOptions(there.spreads));
         kinds.value = kind;
         spreads.value = onJoints;
-        row.append(inputOf('Name of the load case', name, 'case'), kinds, inputOf('Load', usualLoad, 'load'),
-            inputOf('Load on the right slope', '', 'right'), unit, spreads,
+        row.append(inputOf('Name of the load case', name, 'case'), kinds, spreads, inputOf('Load', usualLoad, 'load'),
+            inputOf('Load on the right slope', '', 'right'), unit,
             selectOf('Which chord carries the load', 'on', [optionOf('upper chord', 'upper'), optionOf('lower chord', 'lower')]),
             remove);
         cases.append(row);

@@ -369,3 +369,51 @@ test('the title is edited where it stands, by a tap and by the keyboard', async 
         await context.close();
     }
 });
+
+test('a roof of 24 m with snow and wind on its area, and combinations; its form is changed afterwards', async () => {
+    const { page, context, errors } = await openPage(shared.browser, shared.site.address, { ...sizes.tablet, atStart: true });
+    await page.goto(`${shared.site.address}?test`);
+    await page.locator('#form-put:enabled').waitFor();
+    await page.selectOption('#form-form', { label: 'Howe roof' });
+    await page.selectOption('#form-panels', '10');
+    await page.fill('#form-span', '24');
+    await page.fill('#form-rise', '20°');
+    await page.fill('#form-sizes [name=overhang]', '0.6');
+    assert.match(await page.locator('#form-fault').innerText(), /some height over the supports/);
+    await page.fill('#form-sizes [name=heel]', '0.5');
+    const row = (number) => page.locator('#form-cases > div').nth(number);
+    const load = async (number, as, ...sizes) => {
+        await row(number).locator('.as').selectOption(as);
+        await row(number).locator('.load').fill(sizes[0]);
+        if (sizes.length > 1) {
+            await row(number).locator('.right').fill(sizes[1]);
+        }
+    };
+    await load(0, 'area-on-slope', '0.35');
+    await page.locator('#form-add').click();
+    await load(1, 'area-on-plan', '0.8 kN/m²');
+    await page.locator('#form-add').click();
+    await load(2, 'area-normal', '-0.5', '-0.3');
+    await page.fill('#form-spacing', '6');
+    await page.selectOption('#form-rule', 'en-6.10');
+    await screenshot(page, 'home-outline-tablet');
+    await page.locator('#form-put').click();
+    const board = await boardOf(page, sizes.tablet);
+    await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Howe roof truss');
+    const { model } = await board.observe();
+    const snow = model.loads.filter(({ case: name }) => name === 'snow').reduce((sum, { fy }) => sum - fy, 0);
+    assert.ok(Math.abs(snow - 0.8 * 25.2 * 6) < 1e-9, `${snow}`);
+    assert.deepEqual(model.cases.map(({ kind }) => kind), ['permanent', 'snow', 'wind']);
+    assert.ok(model.combinations.some(({ factors, by }) => by.includes('6.10') && factors.snow === 1.5 && factors.wind > 0.89));
+
+    await board.press('Start page');
+    await page.locator('#form-again').click();
+    assert.equal(await page.locator('#form-cases .right').nth(2).inputValue(), '-0.3');
+    await page.selectOption('#form-panels', '8');
+    await page.locator('#form-put:enabled').click();
+    await page.waitForFunction(() => window.gussetTest.observe().model.form.panels === 8);
+    const changed = (await board.observe()).model;
+    assert.equal(changed.members.length, model.members.length - 8);
+    assert.deepEqual(errors, []);
+    await context.close();
+});
