@@ -139,8 +139,11 @@ void compoundFink(FormDraft& draft) {
     draft.upper = {draft.loaded.begin() + 1, draft.loaded.end() - 1};
 }
 
-void kingPost(FormDraft& draft) {
-    draft.lower = {draft.joint(0, 0), draft.joint(0.5, 0), draft.joint(1, 0)};
+// Rafters of two panels each, with a web from the middle of the ties, so high, to each joint of
+// theirs. King post: the ties are level. Scissors: they rise to the middles of the opposite
+// rafters, and cross at a third of the rise.
+void fanRoof(FormDraft& draft, double middle) {
+    draft.lower = {draft.joint(0, 0), draft.joint(0.5, middle), draft.joint(1, 0)};
     draft.upper = {draft.joint(0.25, 0.5), draft.joint(0.5, 1), draft.joint(0.75, 0.5)};
     draft.chain(draft.lower);
     draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[2]});
@@ -149,32 +152,12 @@ void kingPost(FormDraft& draft) {
     }
 }
 
-void fink(FormDraft& draft) {
+// A tie in thirds, and webs from its joints to the apex and to a joint of each rafter. Fink: in the
+// middle of the rafter. Queen post: over the joint of the tie.
+void thirdsRoof(FormDraft& draft, Vec2 left, Vec2 right) {
     draft.lower = {draft.joint(0, 0), draft.joint(1.0 / 3, 0), draft.joint(2.0 / 3, 0),
                    draft.joint(1, 0)};
-    draft.upper = {draft.joint(0.25, 0.5), draft.joint(0.5, 1), draft.joint(0.75, 0.5)};
-    draft.chain(draft.lower);
-    draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[3]});
-    draft.chain({draft.upper[0], draft.lower[1], draft.upper[1], draft.lower[2], draft.upper[2]});
-}
-
-// The lower chords rise to the middles of the opposite rafters and cross at a third of the rise.
-void scissors(FormDraft& draft) {
-    draft.lower = {draft.joint(0, 0), draft.joint(0.5, 1.0 / 3), draft.joint(1, 0)};
-    draft.upper = {draft.joint(0.25, 0.5), draft.joint(0.5, 1), draft.joint(0.75, 0.5)};
-    draft.chain(draft.lower);
-    draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[2]});
-    for (const JointId top : draft.upper) {
-        draft.member(draft.lower[1], top);
-    }
-}
-
-// Two posts at thirds of the span, each braced from its foot to the apex.
-void queenPostRoof(FormDraft& draft) {
-    draft.lower = {draft.joint(0, 0), draft.joint(1.0 / 3, 0), draft.joint(2.0 / 3, 0),
-                   draft.joint(1, 0)};
-    draft.upper = {draft.joint(1.0 / 3, 2.0 / 3), draft.joint(0.5, 1),
-                   draft.joint(2.0 / 3, 2.0 / 3)};
+    draft.upper = {draft.joint(left.x, left.y), draft.joint(0.5, 1), draft.joint(right.x, right.y)};
     draft.chain(draft.lower);
     draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[3]});
     draft.chain({draft.upper[0], draft.lower[1], draft.upper[1], draft.lower[2], draft.upper[2]});
@@ -185,11 +168,11 @@ void queenPostRoof(FormDraft& draft) {
 void drawRoof(FormDraft& draft) {
     switch (draft.spec.kind) {
     case FormKind::KingPost:
-        return kingPost(draft);
+        return fanRoof(draft, 0);
     case FormKind::Fink:
-        return fink(draft);
+        return thirdsRoof(draft, {0.25, 0.5}, {0.75, 0.5});
     case FormKind::Scissors:
-        return scissors(draft);
+        return fanRoof(draft, 1.0 / 3);
     case FormKind::PrattRoof:
         return layRoof(draft, pitchedChords(draft), Fall::Outward);
     case FormKind::HoweRoof:
@@ -199,7 +182,7 @@ void drawRoof(FormDraft& draft) {
     case FormKind::CompoundFink:
         return compoundFink(draft);
     case FormKind::QueenPostRoof:
-        return queenPostRoof(draft);
+        return thirdsRoof(draft, {1.0 / 3, 2.0 / 3}, {2.0 / 3, 2.0 / 3});
     default:
         return layRoof(draft, leaningChords(draft), Fall::Inward);
     }
