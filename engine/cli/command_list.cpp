@@ -157,7 +157,7 @@ constexpr std::array kTraceOptions{kDrawnUnit, kTolerance, kWidth, kLayers};
 constexpr Option kDxf{"--dxf", "", kForm, "as DXF, as is done anyway"};
 constexpr Option kJointsCsv{"--csv", "", kForm, "as a table of joints and members"};
 constexpr Option kUnitOut{"--unit", "mm", 0, "of the DXF, if not that of the model"};
-constexpr std::array kDrawOptions{kDxf, kJointsCsv, kUnitOut};
+constexpr std::array kLinesOptions{kDxf, kJointsCsv, kUnitOut};
 constexpr Option kShares{"--shares", "", 0,
                          "what each joint gets of each load, as a table for spreadsheets"};
 constexpr std::array kFormOptions{kShares};
@@ -225,9 +225,9 @@ constexpr std::array<Command, 20> kCommands{{
      true},
     {"trace", "FILE", kTraceOptions,
      "the model of a drawing in lines (DXF, SVG) or of a table (CSV); what is doubtful is told",
-     "gusset trace <(gusset draw site/examples/footbridge.json --unit mm)"},
-    {"draw", "FILE", kDrawOptions, "the centre lines for drawing programs, as DXF R12",
-     "gusset draw site/examples/footbridge.json --unit mm"},
+     "gusset trace <(gusset lines site/examples/footbridge.json --unit mm)"},
+    {"lines", "FILE", kLinesOptions, "the centre lines for drawing programs, as DXF R12",
+     "gusset lines site/examples/footbridge.json --unit mm"},
     {"form", "FILE", kFormOptions,
      "the truss of the outline in a model: its form and sizes, and its loads as they come",
      "gusset form tests/data/outlines/barn_roof.json"},

@@ -129,8 +129,8 @@ Answer answerOf(const PhraseBook& book, const Arguments& arguments, const Readin
     if (name == "variants") {
         return withNotes(answerVariants(arguments, reading), reading);
     }
-    if (name == "draw") {
-        return withNotes(answerDraw(book, arguments, reading), reading);
+    if (name == "lines") {
+        return withNotes(answerLines(book, arguments, reading), reading);
     }
     if (name == "form") {
         return withNotes(answerForm(book, arguments, reading), reading);

@@ -80,7 +80,7 @@ Answer answerTrace(const Arguments& arguments, const std::string& text) {
     return {Exit::Answered, writeModel(traced.value().truss), traced.value().notes};
 }
 
-Answer answerDraw(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
+Answer answerLines(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const auto unit = unitAsked(arguments);
     if (!unit) {
         return {Exit::WrongUse, {}, unit.issues()};

@@ -10,6 +10,6 @@ namespace gusset::cli {
 // A drawing or a table becomes a model; what was decided and what is doubtful are its faults.
 [[nodiscard]] Answer answerTrace(const Arguments&, const std::string& text);
 // The centre lines of a model.
-[[nodiscard]] Answer answerDraw(const PhraseBook&, const Arguments&, const Reading&);
+[[nodiscard]] Answer answerLines(const PhraseBook&, const Arguments&, const Reading&);
 
 } // namespace gusset::cli

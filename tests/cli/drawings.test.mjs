@@ -70,7 +70,7 @@ test('the examples of the site are drawn as DXF and as tables, and traced back t
             return model.members.map(({ a, b }) => [at[a], at[b]].sort().join(' to ')).sort();
         };
         for (const form of ['--dxf', '--csv']) {
-            const { model } = traced(answered(['draw', file, form]));
+            const { model } = traced(answered(['lines', file, form]));
             assert.deepEqual(places(model), places(given), `${name} ${form}`);
             assert.deepEqual(ends(model), ends(given), `${name} ${form}`);
             count += 1;
@@ -97,8 +97,8 @@ test('what can’t be traced is said with status 2, wrong use with status 3', ()
         [['trace', '-', '--tolerance', '-1'], roof, 3, /not negative/],
         [['trace', '-', '--width', '0'], roof, 3, /greater than zero/],
         [['trace', '-', '--tolerance', 'much'], roof, 3, /--tolerance/],
-        [['draw', footbridge, '--csv', '--unit', 'mm'], '', 3, /goes with --dxf/],
-        [['draw', footbridge, '--csv', '--dxf'], '', 3, /--csv/],
+        [['lines', footbridge, '--csv', '--unit', 'mm'], '', 3, /goes with --dxf/],
+        [['lines', footbridge, '--csv', '--dxf'], '', 3, /--csv/],
     ];
     for (const [words, input, exit, says] of cases) {
         const { status, stdout, stderr } = gusset(words, input);
@@ -109,6 +109,6 @@ test('what can’t be traced is said with status 2, wrong use with status 3', ()
 });
 
 test('in node drawings are traced and written to the same digit', () => {
-    assert.deepEqual(gussetInNode(['draw', footbridge]), gusset(['draw', footbridge]));
+    assert.deepEqual(gussetInNode(['lines', footbridge]), gusset(['lines', footbridge]));
     assert.deepEqual(gussetInNode(['trace', '-'], roof), gusset(['trace', '-'], roof));
 });

@@ -81,8 +81,8 @@ const commands = {
     'lesson --polygon': ['lesson', '-', '--polygon'],
     report: ['report', '-'],
     'report --csv': ['report', '-', '--csv'],
-    'draw --dxf': ['draw', '-', '--dxf'],
-    'draw --csv': ['draw', '-', '--csv'],
+    'lines --dxf': ['lines', '-', '--dxf'],
+    'lines --csv': ['lines', '-', '--csv'],
     link: ['link', '-'],
     open: ['open', '-'],
 };

@@ -45,7 +45,7 @@ test('--help shows the usage', () => {
     assert.match(stdout, /gusset solve FILE/);
 });
 
-const commandNames = ['solve', 'working', 'influence', 'envelope', 'check', 'report', 'exercise', 'lesson', 'export', 'handout', 'trace', 'draw', 'form', 'combine', 'size', 'profiles', 'link', 'open'];
+const commandNames = ['solve', 'working', 'influence', 'envelope', 'check', 'report', 'exercise', 'lesson', 'export', 'handout', 'trace', 'lines', 'form', 'combine', 'size', 'profiles', 'link', 'open'];
 
 test('each command has its own help: what it takes, how it ends, an example', () => {
     for (const name of commandNames) {

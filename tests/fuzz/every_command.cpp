@@ -149,7 +149,11 @@ std::vector<CommandLine> everyCommand(const Truss& truss, Random& random) {
     add(lines, "report", {}, asked.loads, {"--html", "--csv"});
     add(lines, "export", {"--as"}, {}, {"moodle", "cloze", "gift", "blackboard", "csv"});
     add(lines, "handout", {}, {}, {"--answers", "--key"});
-    add(lines, "draw", {}, {}, {"--dxf", "--csv"});
+    add(lines, "lines", {}, {}, {"--dxf", "--csv"});
+    add(lines, "form", {}, {}, {"--shares"});
+    add(lines, "combine", {"--kinds", "loads=permanent"}, {}, {"--csv"});
+    lines.push_back({"form", "-"});
+    lines.push_back({"combine", "-"});
     lines.push_back({"handout", "-"});
     lines.push_back({"check", "-"});
     lines.push_back({"link", "-"});
