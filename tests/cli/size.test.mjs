@@ -41,6 +41,6 @@ test('what is wrong is said with its cure', () => {
     said([], /--kinds.*what to choose from/);
     said(['--kinds', 'beams'], /as gusset profiles lists them/);
     said(['--kinds', 'chs,beams'], /as gusset profiles lists them/);
-    said(['--kinds', 'shs-hot', '--grade', 'S999'], /grade of steel or a class of timber/);
+    said(['--kinds', 'shs-hot', '--grade', 'S999'], /no grade S999: take one of steel/);
     said(['--kinds', 'shs-hot', '--deflection', 'far'], /x of a limit L\/x/);
 });

@@ -10,6 +10,8 @@ inline constexpr auto kRoleLowerChord = "lower chord"_phrase;
 inline constexpr auto kRolePosts = "posts"_phrase;
 inline constexpr auto kRoleDiagonals = "diagonals"_phrase;
 
+inline constexpr auto kNoSuchGrade =
+    "there is no grade {grade}: take one of steel, such as S235, S355 or A992, or a class of timber, such as C24"_phrase;
 inline constexpr auto kGroupWithoutProfiles = "{group}: there is no profile to choose from"_phrase;
 inline constexpr auto kGroupWithoutMembers = "{group}: there is no member in it"_phrase;
 inline constexpr auto kProfileWithoutMass =

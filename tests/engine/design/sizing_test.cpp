@@ -1,7 +1,7 @@
 #include "core/statement.hpp"
 #include "design/loading/outline.hpp"
 #include "design/sizing/roles.hpp"
-#include "design/sizing/sizing.hpp"
+#include "design/sizing/stock.hpp"
 #include "statics/solve/solution.hpp"
 #include "support/random.hpp"
 
@@ -44,22 +44,6 @@ std::vector<Section> tubes() {
         tube.shape = "chs";
         tube.dimensions = {{"D", diameter}, {"t", wall}};
         list.push_back(tube);
-    }
-    return list;
-}
-
-std::vector<SizingGroup> groupsByRole(const Truss& truss, const std::vector<Section>& profiles) {
-    std::map<MemberRole, SizingGroup> groups;
-    const std::vector<MemberRole> roles = rolesOf(truss);
-    for (std::size_t i = 0; i < roles.size(); ++i) {
-        SizingGroup& group = groups[roles[i]];
-        group.name = nameOf(roles[i]).english;
-        group.members.push_back(MemberId{int(i)});
-        group.profiles = profiles;
-    }
-    std::vector<SizingGroup> list;
-    for (auto& [role, group] : groups) {
-        list.push_back(std::move(group));
     }
     return list;
 }
@@ -168,7 +152,7 @@ TEST_CASE("300 random roofs: the profiles pass an independent check, and the nex
     for (int i = 0; i < 300; ++i) {
         const Truss truss = roofOf(randomRoof(random));
         SizingWish wish;
-        wish.groups = groupsByRole(truss, tubes());
+        wish.groups = groupsByRole(englishPhrases(), truss, tubes());
         const Outcome<Sizing> made = lightest(truss, wish);
         REQUIRE(made.ok());
         const Sizing& sizing = made.value();
@@ -245,7 +229,7 @@ TEST_CASE("on small determinate trusses the lightest choice is that of an exhaus
         SizingWish wish;
         std::vector<Section> few = tubes();
         few.erase(few.begin() + 7, few.end());
-        wish.groups = groupsByRole(truss, few);
+        wish.groups = groupsByRole(englishPhrases(), truss, few);
         const std::optional<double> least = exhaustive(truss, wish);
         const Sizing sizing = lightest(truss, wish).value();
         REQUIRE(sizing.isEnough == least.has_value());
@@ -279,7 +263,7 @@ TEST_CASE("in indeterminate trusses no group alone can be lighter; how far it is
         std::vector<Section> few = tubes();
         few.erase(few.begin() + 6, few.end());
         SizingWish wish;
-        wish.groups = groupsByRole(truss, few);
+        wish.groups = groupsByRole(englishPhrases(), truss, few);
         const std::optional<double> least = exhaustive(truss, wish);
         const Sizing sizing = lightest(truss, wish).value();
         if (!least || !sizing.isEnough) {
@@ -309,7 +293,7 @@ TEST_CASE("a limit on deflection makes profiles heavier until it is met, and say
     outline.rule = CombinationWish{};
     const Truss truss = roofOf(outline);
     SizingWish wish;
-    wish.groups = groupsByRole(truss, tubes());
+    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
     const Sizing strong = lightest(truss, wish).value();
     REQUIRE(strong.isEnough);
     wish.deflection = 0.7 * strong.deflection;
@@ -330,7 +314,7 @@ TEST_CASE("with fewer different profiles the mass never falls, and with all it i
     outline.selfWeight = "";
     const Truss truss = roofOf(outline);
     SizingWish wish;
-    wish.groups = groupsByRole(truss, tubes());
+    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
     const Sizing sizing = lightest(truss, wish).value();
     REQUIRE(sizing.isEnough);
     const auto masses = massByProfiles(sizing, wish);
@@ -346,7 +330,7 @@ TEST_CASE("what can't be sized is said: no profiles, no mass, no profile that is
     Outline outline = randomRoof(random);
     const Truss truss = roofOf(outline);
     SizingWish wish;
-    wish.groups = groupsByRole(truss, tubes());
+    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
     const auto refusal = [&](const SizingWish& asked) {
         const Outcome<Sizing> made = lightest(truss, asked);
         REQUIRE_FALSE(made.ok());

@@ -1,0 +1,86 @@
+#include "design/sizing/stock.hpp"
+
+#include "design/sizing/roles.hpp"
+#include "model/catalogue/grades.hpp"
+#include "model/catalogue/section_shapes.hpp"
+#include "phrases/design/sizing.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace gusset {
+namespace {
+
+// mm: of the walls, or of a bar.
+double thicknessOf(const Profile& profile) {
+    double thickest = 0;
+    for (const char* key : {"t", "s"}) {
+        thickest = std::max(thickest, dimensionOf(profile.section, key).value_or(0));
+    }
+    if (profile.section.shape == "round") {
+        thickest = dimensionOf(profile.section, "D").value_or(0);
+    }
+    return converted(thickest, profile.unit, LengthUnit::mm);
+}
+
+} // namespace
+
+Outcome<Stock> stockOf(std::string_view grade, const std::vector<Profile>& profiles,
+                       const Units& units) {
+    const SteelGrade* steel = findSteelGrade(grade);
+    const TimberClass* timber = findTimberClass(grade);
+    if (!steel && !timber) {
+        return Issue{IssueCode::UnknownName, "",
+                     statement(phrase::kNoSuchGrade, {{"grade", std::string(grade)}})};
+    }
+    Stock stock;
+    stock.material = steel ? *steelOf(*steel, 0, units) : timberOf(*timber, units);
+    for (const Profile& profile : profiles) {
+        const std::optional<Material> own =
+            steel ? steelOf(*steel, thicknessOf(profile), units) : std::optional(stock.material);
+        if (!own || own->strength != stock.material.strength ||
+            own->ultimate != stock.material.ultimate) {
+            ++stock.leftOut;
+            continue;
+        }
+        stock.sections.push_back(sectionOf(profile, units.section));
+        stock.sections.back().material = stock.material.id;
+    }
+    return stock;
+}
+
+void putMaterial(Truss& truss, const Material& material) {
+    std::erase_if(truss.materials, [&](const Material& it) { return it.id == material.id; });
+    truss.materials.push_back(material);
+}
+
+std::vector<SizingGroup> groupsByRole(const PhraseBook& book, const Truss& truss,
+                                      const std::vector<Section>& sections) {
+    std::map<MemberRole, SizingGroup> groups;
+    const std::vector<MemberRole> roles = rolesOf(truss);
+    for (std::size_t i = 0; i < roles.size(); ++i) {
+        SizingGroup& group = groups[roles[i]];
+        group.name = sentenceIn(book, nameOf(roles[i]).english);
+        group.members.push_back(MemberId{static_cast<int>(i)});
+        group.profiles = sections;
+    }
+    std::vector<SizingGroup> all;
+    for (auto& [role, group] : groups) {
+        all.push_back(std::move(group));
+    }
+    return all;
+}
+
+double deflectionLimit(const Truss& truss, double x) {
+    double span = 0;
+    for (const Support& a : truss.supports) {
+        for (const Support& b : truss.supports) {
+            span = std::max(
+                span, std::abs(truss.joints[a.joint.at()].at.x - truss.joints[b.joint.at()].at.x));
+        }
+    }
+    return span * toMetre(truss.units.length) / x;
+}
+
+} // namespace gusset
