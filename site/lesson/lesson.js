@@ -297,6 +297,8 @@ async function start() {
     const opened = lectern({ do: 'open', model: location.hash });
     if (opened.faults) {
         say(opened.faults.join(' '));
+        at('way-out').hidden = false;
+        at('to-board').href = `../${location.hash}`;
         return;
     }
     document.title = `Gusset: ${opened.title || 'a lesson'}`;

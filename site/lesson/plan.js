@@ -36,9 +36,13 @@ const page = `
 <p class="row"><button type="button" id="copy-lesson">Copy the lesson’s link</button>
 <button type="button" id="save-lesson">Save it as a file</button></p>`;
 
-// "A-B", "A-B,C-D", "C:y", "A,B,C of B-D": what an item is about, as typed.
-function itemOf(kind, typed) {
-    const ends = (text) => text.trim().split('-').map((label) => label.trim());
+// "A-B" or "AB", "A-B,C-D", "C:y", "A,B,C of B-D": what an item is about, as typed. `members` are pairs of labels.
+function itemOf(kind, typed, members) {
+    const ends = (text) => {
+        const name = text.trim();
+        const written = members.find((pair) => name === pair.join('') || name === [...pair].reverse().join(''));
+        return written ?? name.split('-').map((label) => label.trim());
+    };
     if (kind === 'member') {
         return { of: kind, member: ends(typed) };
     }
@@ -113,7 +117,7 @@ export function createPlan({ place, lectern, lesson, tell }) {
     };
     at('add').addEventListener('click', () => {
         const plan = copy();
-        plan.shows.push(itemOf(at('add-kind').value, at('add-what').value));
+        plan.shows.push(itemOf(at('add-kind').value, at('add-what').value, lesson.opened().members));
         use(plan);
     });
     at('leave-out').addEventListener('click', () => {

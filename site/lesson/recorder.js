@@ -7,6 +7,7 @@ const between = 100; // ms between two looks at whether there is something to fi
 const longest = 1000; // ms between two pictures of what does not change
 const chunk = 250; // ms of a recorder's chunk
 const room = 4; // pictures that the recorder may have in hand
+const nearly = 150; // ms before its end, for the last picture of a film
 const leastMp4 = 1024; // bytes: its head and a picture
 const patience = 5000; // ms after which those that it was given count as dropped
 
@@ -102,7 +103,8 @@ export function createRecorder({ tracks, strokes, type, keeper, kept, full }) {
         await scene.load();
         ask(performance.now());
         const until = performance.now() + 4 * patience;
-        const isWritten = () => (canBeCut(type) ? film.pictures >= asked : film.size >= leastMp4);
+        const end = 1000 * seconds() - nearly; // the first pictures that are asked for may be dropped, and are not counted
+        const isWritten = () => (canBeCut(type) ? film.pictures >= asked || film.lastPicture >= end : film.size >= leastMp4);
         while (!isWritten() && performance.now() < until) {
             await new Promise((resolve) => setTimeout(resolve, chunk));
         }

@@ -328,7 +328,7 @@ export function createRecording({ place, lectern, lesson, tell }) {
         const there = all.filter((film) => film !== null);
         there.forEach(films.add);
         if (there.length > 0) {
-            say('A recording was left here, up to the moment at which the page was closed. Save it, or delete it.');
+            say('There is a recording on this device, up to where it was finished or the page was closed. Save it if you want it, then delete it to record again.');
         }
         showControls();
     }

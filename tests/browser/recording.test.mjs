@@ -221,7 +221,7 @@ test('a hidden page pauses and says so; a page closed in the midst has its film 
     await page.close();
 
     const later = await arrive(context);
-    await later.locator('#recording-says', { hasText: 'was left here' }).waitFor();
+    await later.locator('#recording-says', { hasText: 'a recording on this device' }).waitFor();
     await screenshot(later, 'lesson-recording-left');
     const film = await saved(later, 'Save the film', 'left.webm');
     assert.ok(timesIn(film, 'video').at(-1) >= atLeast);

@@ -90,7 +90,8 @@ private:
 
     void beginStroke() {
         Stroke next;
-        next.lines = made_.lines.size();
+        linesBefore_ = made_.lines.size();
+        next.lines = linesBefore_;
         made_.strokes.push_back(std::move(next));
     }
 
@@ -109,8 +110,13 @@ private:
         made_.tables.push_back(table);
     }
 
+    // Sentences without an equation come a few at a time: more might not have room, and the first
+    // of them would never be seen.
     void addLine(const WorkingLine& line) {
-        if (isFormula(line) || made_.strokes.empty()) {
+        constexpr std::size_t kSentences = 2;
+        const bool isFull = showsSentences_ && !made_.strokes.empty() &&
+                            made_.lines.size() - linesBefore_ >= kSentences;
+        if (isFormula(line) || made_.strokes.empty() || isFull) {
             beginStroke();
         }
         if (isFormula(line) || showsSentences_) {
@@ -153,6 +159,7 @@ private:
     const PhraseBook& book_;
     LessonStep made_{};
     bool showsSentences_ = false;
+    std::size_t linesBefore_ = 0; // the last stroke
 };
 
 // Words for the parts of a subject: names that stay the same in every language and notation.

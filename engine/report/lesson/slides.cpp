@@ -93,6 +93,17 @@ std::vector<std::string> remarksAt(const PhraseBook& book, const LessonShown& le
     return remarks;
 }
 
+// By step: one slide for all its strokes, but for those after which something leaves the stage: a
+// table stands alone, and only so many lines have room.
+bool endsSlide(const std::vector<Stroke>& strokes, std::size_t first, std::size_t last) {
+    constexpr std::size_t kLines = 6;
+    if (last + 1 == strokes.size() || strokes[last].table || strokes[last + 1].table) {
+        return true;
+    }
+    const std::size_t before = first == 0 ? 0 : strokes[first - 1].lines;
+    return strokes[last + 1].lines > before + kLines;
+}
+
 } // namespace
 
 StageSize sizeOf(const SlideChoices& choices) { return choices.narrow ? kNarrow : kWide; }
@@ -102,9 +113,13 @@ std::vector<SlidePlace> slidePlaces(const std::vector<LessonShown>& lessons,
     std::vector<SlidePlace> places;
     for (std::size_t k = 0; k < lessons.size(); ++k) {
         for (std::size_t i = 0; i < lessons[k].steps.size(); ++i) {
-            const std::size_t strokes = lessons[k].steps[i].strokes.size();
-            for (std::size_t last = choices.byStep ? strokes - 1 : 0; last < strokes; ++last) {
-                places.push_back({k, i, choices.byStep ? 0 : last, last});
+            const std::vector<Stroke>& strokes = lessons[k].steps[i].strokes;
+            std::size_t first = 0;
+            for (std::size_t last = 0; last < strokes.size(); ++last) {
+                if (!choices.byStep || endsSlide(strokes, first, last)) {
+                    places.push_back({k, i, first, last});
+                    first = last + 1;
+                }
             }
         }
     }
