@@ -11,8 +11,8 @@
 #include "fuzz/every_request.hpp"
 #include "fuzz/lectern_requests.hpp"
 #include "fuzz/soundness.hpp"
-#include "support/drawing/written_drawing.hpp"
 #include "lectern/lectern.hpp"
+#include "support/drawing/written_drawing.hpp"
 #include "support/english.hpp"
 #include "support/mutation.hpp"
 
