@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 #include <vector>
 
 namespace gusset {
@@ -22,23 +23,40 @@ const Sketch& sketchOf(const Picture& picture) {
 // something that has one.
 template <class Draw>
 [[nodiscard]] auto largestIn(const FigureSpace& space, Draw draw) {
-    constexpr double kSmallestShare = 0.15;
+    constexpr int kSizes = 23; // the smallest is 0.16 of the largest
     constexpr double kStep = 0.92;
     constexpr double kNotMuch = 1.25;
-    std::vector<decltype(draw(PartRoom{}))> drawings;
-    const auto excess = [&](const auto& drawing) {
-        const Sketch& sketch = sketchOf(drawing);
+    std::vector<std::optional<decltype(draw(PartRoom{}))>> drawings(kSizes);
+    const auto drawingOf = [&](int size) -> const auto& {
+        std::optional<decltype(draw(PartRoom{}))>& drawing = drawings[std::size_t(size)];
+        if (!drawing) {
+            const double wide = std::pow(kStep, size) * space.wide;
+            drawing = draw(PartRoom{wide, std::pow(kStep, size) * space.high, wide, 0});
+        }
+        return *drawing;
+    };
+    const auto excess = [&](int size) {
+        const Sketch& sketch = sketchOf(drawingOf(size));
         return std::max(sketch.width / space.wide, sketch.height / space.high);
     };
-    double least = HUGE_VAL;
-    for (double share = 1; share > kSmallestShare && least > 1; share *= kStep) {
-        const double wide = share * space.wide;
-        drawings.push_back(draw(PartRoom{wide, share * space.high, wide, 0}));
-        least = std::min(least, excess(drawings.back()));
+    // A smaller truss makes a smaller drawing: found by halving, as each takes its time.
+    const auto firstWithin = [&](double most) {
+        int first = 0;
+        for (int end = kSizes; first < end;) {
+            const int middle = (first + end) / 2;
+            if (excess(middle) <= most) {
+                end = middle;
+            } else {
+                first = middle + 1;
+            }
+        }
+        return first;
+    };
+    int size = firstWithin(1);
+    if (size == kSizes) {
+        size = std::min(firstWithin(kNotMuch * excess(kSizes - 1)), kSizes - 1);
     }
-    const double most = least > 1 ? kNotMuch * least : 1;
-    return *std::find_if(drawings.begin(), drawings.end(),
-                         [&](const auto& drawing) { return excess(drawing) <= most; });
+    return drawingOf(size);
 }
 
 // A band around a member, under everything.

@@ -291,7 +291,8 @@ void light(Sketch& sketch, const SketchLine& member) {
 
 TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const StagePlace& place,
                         const FigureSpace& space) {
-    constexpr double kWorthAll = 0.75; // of the size that the truss has with fewer values
+    constexpr std::size_t kMostValues = 40; // beyond which nobody could read all of them
+    constexpr double kWorthAll = 0.75;      // of the size that the truss has with fewer values
     const TrussDrawer drawer(book, lesson);
     StagePlace full = place;
     full.stroke = lesson.steps[place.step].strokes.size() - 1;
@@ -299,14 +300,23 @@ TrussPicture stageTruss(const PhraseBook& book, const LessonShown& lesson, const
         return largestIn(space,
                          [&](const PartRoom& room) { return drawer.draw(full, room, values); });
     };
-    const DrawnTruss few = largest(Values::Spoken);
-    const DrawnTruss all = largest(Values::All);
     const Step* spoken = spokenAt(lesson, full);
-    const bool isCrowded =
-        all.leaders > few.leaders || all.board.scale < kWorthAll * few.board.scale;
-    const bool showsAll = !spoken || spoken->kind == StepKind::Summary || !isCrowded;
-    Values values = showsAll ? Values::All : Values::Spoken;
-    PartRoom room = showsAll ? all.room : few.room;
+    Values values = Values::All;
+    PartRoom room;
+    if (!spoken || spoken->kind == StepKind::Summary) {
+        room = largest(values).room;
+    } else {
+        const DrawnTruss few = largest(Values::Spoken);
+        values = Values::Spoken;
+        room = few.room;
+        if (lesson.truss.members.size() <= kMostValues) {
+            const DrawnTruss all = largest(Values::All);
+            const bool isCrowded =
+                all.leaders > few.leaders || all.board.scale < kWorthAll * few.board.scale;
+            values = isCrowded ? Values::Spoken : Values::All;
+            room = isCrowded ? few.room : all.room;
+        }
+    }
     SketchBox frame = shrunk(drawer, lesson, full, space, values, room);
     if (!fitsIn(space, frame) && spoken && isOfJoint(*spoken)) {
         values = Values::NoReactions;
