@@ -6,7 +6,6 @@ import { canShareLinks, copyText, createFiles, openedFrom } from './files.js';
 import { listenToKeys, listenToPointers, listenToSaving } from './input.js';
 import { loadLanguage } from './language.js';
 import { createLetters } from './letters.js';
-import { workOffline } from './offline.js';
 import { startProgram } from './program.js';
 import { createReader } from './reader.js';
 import { countFailures, wayBack } from './restarts.js';
@@ -481,7 +480,7 @@ async function start() {
     showBoard(parts);
     performance.mark('can-edit');
     loadSheet(parts).catch(() => {});
-    workOffline(() => program._gussetLeave(page));
+    import('./offline.js').then(({ workOffline }) => workOffline(() => program._gussetLeave(page))).catch(() => {});
     wake();
 }
 
