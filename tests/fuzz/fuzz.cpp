@@ -108,10 +108,12 @@ void count(const Judged& judged, const std::string& what, Tally& tally) {
     ++tally.inputs;
     tally.opened += judged.opened ? 1 : 0;
     tally.runs += judged.runs;
-    for (const std::string& broken : judged.broken) {
-        if (++tally.broken <= kMostTold) {
-            std::printf("BROKEN %s: %s\n", what.c_str(), broken.c_str());
-            std::fflush(stdout);
+    for (const auto* faults : {&judged.broken, &judged.slow}) {
+        for (const std::string& fault : *faults) {
+            if (++tally.broken <= kMostTold) {
+                std::printf("BROKEN %s: %s\n", what.c_str(), fault.c_str());
+                std::fflush(stdout);
+            }
         }
     }
 }

@@ -26,7 +26,7 @@ namespace {
 using cli::Answer;
 using cli::Exit;
 
-constexpr double kHangs = 5; // s of the processor for one command
+constexpr double kSlow = 5; // s of the processor for one command
 
 std::string spelled(const CommandLine& words) {
     std::string line;
@@ -113,6 +113,17 @@ private:
         }
     }
 
+    template <class Reply>
+    auto timed(const std::string& name, const Reply& answer) {
+        const std::clock_t start = std::clock();
+        auto reply = answer();
+        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+        if (seconds > kSlow) {
+            judged_.slow.push_back(name + ": takes " + std::to_string(seconds) + " s");
+        }
+        return reply;
+    }
+
     void refusal(const Issues& issues) {
         for (const CommandLine& words : {CommandLine{"solve", "-", "--json"}, {"working", "-"}}) {
             const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
@@ -138,10 +149,9 @@ private:
         if (parsed.misuse) {
             return demand(parsed.misuse->empty() ? "misuse without a word" : "", spelled(words));
         }
-        const std::clock_t start = std::clock();
-        const Answer answer = cli::answer(englishPhrases(), parsed.arguments, reading);
-        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", spelled(words));
+        const Answer answer = timed(spelled(words), [&] {
+            return cli::answer(englishPhrases(), parsed.arguments, reading);
+        });
         demand(faultOfForm(parsed.arguments, answer), spelled(words));
         demand(faultOfWords(answer), spelled(words));
         agrees(words, answer);
@@ -152,10 +162,7 @@ private:
     void ask(const char* where, const std::string& request, const Reply& answer) {
         const std::string name = where + (" " + request.substr(0, request.find(',')));
         ++judged_.runs;
-        const std::clock_t start = std::clock();
-        const std::string reply = answer();
-        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", name);
+        const std::string reply = timed(name, answer);
         demand(faultOfJson(reply), name);
         demand(reply == R"({"faults":[]})" ? "refused without a word" : "", name);
     }
@@ -172,10 +179,8 @@ private:
         const CommandLine words{"trace", "-"};
         const cli::Parsed parsed = cli::parseArguments(cli::commands(), words);
         ++judged_.runs;
-        const std::clock_t start = std::clock();
-        const Answer answer = cli::answerTrace(parsed.arguments, drawing);
-        const double seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
-        demand(seconds > kHangs ? "takes " + std::to_string(seconds) + " s" : "", spelled(words));
+        const Answer answer =
+            timed(spelled(words), [&] { return cli::answerTrace(parsed.arguments, drawing); });
         demand(faultOfWords(answer), spelled(words) + " of\n" + drawing);
         if (answer.exit == Exit::Answered && !readModel(answer.text)) {
             demand("no sound model", spelled(words) + " of\n" + drawing);

@@ -15,6 +15,9 @@ struct Judged {
     bool opened = false;
     long runs = 0;                   // of commands
     std::vector<std::string> broken; // failures, each with its command line
+    // What took more than 5 s of the processor. For the long runs of the fuzz program to tell:
+    // tests judge no times.
+    std::vector<std::string> slow;
 };
 
 // `seed` chooses what the commands ask for.
