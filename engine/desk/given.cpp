@@ -66,12 +66,16 @@ std::string refusal(const std::vector<std::string>& faults) {
     return out.take();
 }
 
-std::string refusalOf(const PhraseBook& book, const Issues& issues) {
-    std::vector<std::string> faults;
+std::vector<std::string> faultSentences(const PhraseBook& book, const Issues& issues) {
+    std::vector<std::string> sentences;
     for (const Issue& issue : issues) {
-        faults.push_back(faultSentence(book, issue));
+        sentences.push_back(faultSentence(book, issue));
     }
-    return refusal(faults);
+    return sentences;
+}
+
+std::string refusalOf(const PhraseBook& book, const Issues& issues) {
+    return refusal(faultSentences(book, issues));
 }
 
 } // namespace gusset

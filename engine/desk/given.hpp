@@ -13,6 +13,9 @@ namespace gusset {
 
 void writeGiven(JsonText&, const Writer&, const LoadChoice&, const std::vector<Question>&);
 
+// A sentence for each.
+[[nodiscard]] std::vector<std::string> faultSentences(const PhraseBook&, const Issues&);
+
 // The answer to a request that can't be met, with a sentence for each fault.
 [[nodiscard]] std::string refusal(const std::vector<std::string>& faults);
 [[nodiscard]] std::string refusalOf(const PhraseBook&, const Issues&);

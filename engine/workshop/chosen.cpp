@@ -3,11 +3,11 @@
 #include "desk/given.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_text.hpp"
-#include "exchange/links/link.hpp"
 #include "model/profiles/catalogue.hpp"
 #include "phrases/design/workshop.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/sizing_text.hpp"
+#include "workshop/opened.hpp"
 
 namespace gusset {
 
@@ -16,13 +16,14 @@ namespace {
 constexpr double kLeastDeflection = 10; // x of L/x
 constexpr double kMostDeflection = 10000;
 
-Outcome<std::vector<Profile>> profilesUnder(const JsonValue& request) {
-    std::vector<Profile> all;
+// The notes are on rows of the own list that are left out.
+Outcome<ProfileList> profilesUnder(const JsonValue& request) {
+    ProfileList all{};
     if (const JsonValue* kinds = request.find("kinds")) {
         for (const JsonValue& key : kinds->items) {
             if (const ProfileKind* kind = findProfileKind(key.text)) {
                 const ProfileList list = profilesOf(*kind);
-                all.insert(all.end(), list.profiles.begin(), list.profiles.end());
+                all.profiles.insert(all.profiles.end(), list.profiles.begin(), list.profiles.end());
             }
         }
     }
@@ -32,12 +33,47 @@ Outcome<std::vector<Profile>> profilesUnder(const JsonValue& request) {
             return list.issues();
         }
         const std::vector<Profile>& profiles = list.value().profiles;
-        all.insert(all.end(), profiles.begin(), profiles.end());
+        all.profiles.insert(all.profiles.end(), profiles.begin(), profiles.end());
+        all.notes = list.value().notes;
     }
-    if (all.empty()) {
+    if (all.profiles.empty() && !all.notes.empty()) {
+        return all.notes;
+    }
+    if (all.profiles.empty()) {
         return Issue{IssueCode::Missing, "", phrase::kNoKindsChosen};
     }
     return all;
+}
+
+// The groups of the request, or by role. Members in none keep their sections.
+Outcome<std::vector<SizingGroup>> groupsUnder(const PhraseBook& book, const Truss& truss,
+                                              const JsonValue& request,
+                                              const std::vector<Section>& profiles) {
+    const JsonValue* asked = request.find("groups");
+    if (!asked) {
+        return groupsByRole(book, truss, profiles);
+    }
+    std::vector<SizingGroup> groups;
+    std::vector<bool> isIn(truss.members.size());
+    for (const JsonValue& each : asked->items) {
+        SizingGroup group{textUnder(each, "name"), {}, profiles};
+        if (const JsonValue* members = each.find("members")) {
+            for (const JsonValue& member : members->items) {
+                const bool isOne = member.isWhole() && member.number >= 0 &&
+                                   member.number < static_cast<double>(truss.members.size());
+                const auto index = static_cast<std::size_t>(isOne ? member.number : 0);
+                if (!isOne || isIn[index]) {
+                    return Issue{IssueCode::OutOfRange, "", phrase::kOneGroupEach};
+                }
+                isIn[index] = true;
+                group.members.push_back({static_cast<int>(index)});
+            }
+        }
+        if (!group.members.empty()) {
+            groups.push_back(std::move(group));
+        }
+    }
+    return groups;
 }
 
 void writeGroup(JsonText& out, const Truss& truss, const SizingGroup& group,
@@ -54,12 +90,16 @@ void writeGroup(JsonText& out, const Truss& truss, const SizingGroup& group,
 } // namespace
 
 Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const JsonValue& request) {
-    const Outcome<std::vector<Profile>> profiles = profilesUnder(request);
+    if (truss.supports.empty() || truss.loads.empty()) {
+        return Issue{IssueCode::Missing, "",
+                     truss.supports.empty() ? phrase::kNoSupportsYet : phrase::kNoLoadsYet};
+    }
+    const Outcome<ProfileList> profiles = profilesUnder(request);
     if (!profiles) {
         return profiles.issues();
     }
     const Outcome<Stock> stock =
-        stockOf(textUnder(request, "grade"), profiles.value(), truss.units);
+        stockOf(textUnder(request, "grade"), profiles.value().profiles, truss.units);
     if (!stock) {
         return stock.issues();
     }
@@ -71,7 +111,13 @@ Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const Json
     putMaterial(made, stock.value().material);
     Chosen chosen;
     chosen.leftOut = stock.value().leftOut;
-    chosen.wish.groups = groupsByRole(book, truss, stock.value().sections);
+    chosen.notes = profiles.value().notes;
+    Outcome<std::vector<SizingGroup>> groups =
+        groupsUnder(book, truss, request, stock.value().sections);
+    if (!groups) {
+        return groups.issues();
+    }
+    chosen.wish.groups = std::move(groups).value();
     chosen.wish.deflection = x == 0 ? 0 : deflectionLimit(truss, x);
     Outcome<Sizing> sizing = lightest(made, chosen.wish);
     if (!sizing) {
@@ -107,9 +153,9 @@ std::string sizeReply(const PhraseBook& book, const Truss& truss, const JsonValu
     out.result("mass", sizing.mass);
     out.result("deflection", sizing.deflection);
     out.whole("leftOut", static_cast<long>(chosen.leftOut));
+    out.texts("notes", faultSentences(book, chosen.notes));
     out.text("model", writeModel(sizing.truss, Layout::Compact));
-    const Outcome<std::string> link = openableLink(sizing.truss);
-    out.text("link", link ? link.value() : std::string());
+    out.text("link", linkOrNothing(sizing.truss));
     out.endObject();
     return out.take();
 }

@@ -5,6 +5,7 @@
 #include "exchange/json/json_text.hpp"
 #include "phrases/design/workshop.hpp"
 #include "workshop/chosen.hpp"
+#include "workshop/opened.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -14,6 +15,7 @@ namespace gusset {
 namespace {
 
 constexpr int kMostPoints = 24;
+constexpr double kMostPanels = 1000; // the form has its own limits
 
 struct VariedRange {
     bool ofPanels = false;
@@ -63,6 +65,20 @@ void writePoint(JsonText& out, double value, const Outcome<Chosen>& made) {
     out.result("deflection", sizing.deflection);
 }
 
+// The truss of another outline, with what else was set in this one.
+Outcome<Truss> madeAs(const PhraseBook& book, const Truss& truss, const Outline& outline) {
+    Outcome<Truss> made = trussOf(book, outline);
+    if (!made) {
+        return made;
+    }
+    Truss other = std::move(made).value();
+    other.title = truss.title;
+    other.checks = truss.checks;
+    other.classSettings = truss.classSettings;
+    other.form = outlineText(outline);
+    return other;
+}
+
 } // namespace
 
 bool isFromOutline(const PhraseBook& book, const Truss& truss) {
@@ -70,34 +86,56 @@ bool isFromOutline(const PhraseBook& book, const Truss& truss) {
     return outline && isUntouched(book, truss, outline.value());
 }
 
+void writeShape(JsonText& out, const Truss& truss) {
+    const FormSpec form = readOutline(truss).value().form;
+    const FormChoice& choice = choiceOf(form.kind);
+    out.number("rise", form.rise);
+    out.text("riseUnit", symbolOf(truss.units.length));
+    out.whole("panels", form.panels);
+    out.whole("fewestPanels", choice.fewestPanels);
+    out.whole("mostPanels", choice.mostPanels);
+    out.whole("panelStep", choice.evenPanels ? 2 : 1);
+}
+
 std::string varyReply(const PhraseBook& book, const Truss& truss, const JsonValue& request) {
-    const Outcome<Outline> outline = readOutline(truss);
-    if (!outline || !isUntouched(book, truss, outline.value())) {
+    if (!isFromOutline(book, truss)) {
         return refusal({sentenceIn(book, phrase::kNotFromOutline.english)});
     }
-    const Outcome<VariedRange> range = rangeUnder(request, outline.value().form);
+    const Outline outline = readOutline(truss).value();
+    const Outcome<VariedRange> range = rangeUnder(request, outline.form);
     if (!range) {
         return refusalOf(book, range.issues());
     }
     JsonText out(Layout::Compact);
     out.beginObject();
     out.objects("points", range.value().values, [&](double value) {
-        Outline other = outline.value();
+        Outline other = outline;
         if (range.value().ofPanels) {
             other.form.panels = static_cast<int>(value);
         } else {
             other.form.rise = value;
         }
-        Outcome<Truss> made = trussOf(book, other);
-        if (!made) {
-            return writePoint(out, value, made.issues());
-        }
-        Truss varied = std::move(made).value();
-        varied.checks = truss.checks;
-        writePoint(out, value, chosenFor(book, varied, request));
+        const Outcome<Truss> made = madeAs(book, truss, other);
+        writePoint(out, value,
+                   made ? chosenFor(book, made.value(), request) : Outcome<Chosen>(made.issues()));
     });
     out.endObject();
     return out.take();
+}
+
+std::string reshapeReply(const PhraseBook& book, const Truss& truss, const JsonValue& request) {
+    if (!isFromOutline(book, truss)) {
+        return refusal({sentenceIn(book, phrase::kNotFromOutline.english)});
+    }
+    Outline outline = readOutline(truss).value();
+    outline.form.rise = numberUnder(request, "rise", outline.form.rise);
+    outline.form.panels = static_cast<int>(
+        std::clamp(numberUnder(request, "panels", outline.form.panels), 1.0, kMostPanels));
+    const Outcome<Truss> made = madeAs(book, truss, outline);
+    if (!made) {
+        return refusalOf(book, made.issues());
+    }
+    return openReply(book, made.value());
 }
 
 } // namespace gusset

@@ -1,6 +1,6 @@
 // Which truss: one that is pasted, opened from a file, made from nothing, or set on this device before.
-import { at } from './element.js';
-import { onFiles } from './files.js';
+import { at } from '../element.js';
+import { onFiles } from '../taken_files.js';
 import { forgetExercise, keptExercises } from './kept.js';
 
 const whole = (id) => Number(at(id).value.trim() || NaN);

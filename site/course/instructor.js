@@ -1,11 +1,11 @@
 // The instructor's page: a question about a truss, its variants, what is handed out, and marking. Nothing leaves the
 // device but what the instructor gives out.
 import { createBeginning } from './beginning.js';
-import { at } from './element.js';
+import { at } from '../element.js';
 import { keepExercise } from './kept.js';
 import { createMarking } from './marking.js';
 import { createPapers } from './papers.js';
-import { createProgram } from './program.js';
+import { programIn } from '../in_worker.js';
 import { createQuestions } from './questions.js';
 import { createSeries } from './series.js';
 import { copied, saveFile } from '../saving.js';
@@ -13,7 +13,7 @@ import { copied, saveFile } from '../saving.js';
 const exercisePage = new URL('../exercise/', location.href).href;
 const parts = ['beginning', 'asking', 'series', 'papers', 'marking'];
 
-const program = createProgram();
+const program = programIn(new URL('worker.js', import.meta.url));
 let truss = null; // what the program said of it when it was opened
 let isChanged = false; // the question of the form, since the truss was opened
 let made = null; // the exercise, once there is one

@@ -1,6 +1,6 @@
 // Marking: what a class has handed in, a table of marks, one sheet at a time, and the slips that the class makes.
-import { at, element } from './element.js';
-import { onFiles } from './files.js';
+import { at, element } from '../element.js';
+import { onFiles } from '../taken_files.js';
 import { saveFile } from '../saving.js';
 import { keptExercises } from './kept.js';
 import { slipPart } from './own_body.js';

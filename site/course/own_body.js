@@ -1,5 +1,5 @@
 // A slip: the free body on which it was made, with the forces of a sum as the student wrote them, and that sum.
-import { element } from './element.js';
+import { element } from '../element.js';
 
 const svgSpace = 'http://www.w3.org/2000/svg';
 const arm = 70; // px, from the joint to the end of an arrow

@@ -1,5 +1,5 @@
 // What is handed out: sheets to print, and questions for a learning platform.
-import { at } from './element.js';
+import { at } from '../element.js';
 import { base64urlOf, bytesOf } from '../bytes.js';
 import { paper, pngOf } from '../png.js';
 import { saveFile } from '../saving.js';

@@ -1,5 +1,5 @@
 // The form of a question: what is asked, how it is answered, and the same read back from an exercise.
-import { at, element } from './element.js';
+import { at, element } from '../element.js';
 
 const asks = [
     ['reactions', 'The reactions', true],

@@ -1,6 +1,6 @@
 // Variants: what may vary, how many, for whom; each with its picture, its link and its code.
-import { at, element } from './element.js';
-import { onFiles } from './files.js';
+import { at, element } from '../element.js';
+import { onFiles } from '../taken_files.js';
 import { saveFile } from '../saving.js';
 
 const varies = [

@@ -1,17 +1,5 @@
-// The program of this page (engine/course/course.hpp), beside it, so that a long search never holds the page up.
-import { asking } from '../asking.js';
+// The program of this page (engine/course/course.hpp), beside it.
 import createCourse from './course.js';
+import { answerWith } from '../worker_answers.js';
 
-let current = 0; // the request that is being worked on
-const told = (progress) => postMessage({ id: current, progress });
-const course = createCourse({ told }).then((program) => asking(program, '_gussetCourse'));
-
-addEventListener('message', async ({ data: { id, request } }) => {
-    try {
-        const ask = await course;
-        current = id;
-        postMessage({ id, reply: ask(request) });
-    } catch (error) {
-        postMessage({ id, failure: error.message });
-    }
-});
+answerWith(createCourse, '_gussetCourse');

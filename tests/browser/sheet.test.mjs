@@ -109,10 +109,15 @@ test('on every paper each name of the model is printed, nothing in the margins, 
                 const count = pagesOf(file);
                 const size = across ? [papers[paper][1], papers[paper][0]] : papers[paper];
                 sizesOf(file).forEach((is) => is.forEach((mm, i) => assert.ok(Math.abs(mm - size[i]) < 0.5, `${what}: ${is}`)));
+                // The foot; and the caution at the head of the right half, where members are checked.
+                const hasCaution = truss.members.some(({ section }) => section);
                 picturesOf(file).forEach((picture, i) => assert.deepEqual(inMargins(picture, size, margins,
-                    (left, top) => top > size[1] - margins.bottom + 2 && left > margins.side - 1 &&
-                        left < size[0] - margins.side + 1), [], `${what}, page ${i + 1}`));
+                    (left, top) => left > margins.side - 1 && left < size[0] - margins.side + 1 &&
+                        (top > size[1] - margins.bottom + 2 ||
+                            (hasCaution && left > size[0] / 2 && top > 3 && top < margins.top - 2))), [], `${what}, page ${i + 1}`));
                 const text = textOf(file);
+                assert.equal(text.match(/Preliminary: local codes and a licensed engineer decide/g)?.length ?? 0,
+                    hasCaution ? count : 0, what);
                 const words = new Set(text.split(/[\s,]+/));
                 names(truss).forEach((one) => assert.ok(words.has(one), `${what}: ${one} is missing`));
                 text.split('\f').slice(0, count).forEach((of, i) =>

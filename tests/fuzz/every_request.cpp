@@ -6,19 +6,13 @@
 #include "exchange/exercises/exercise_file.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/json/json_value.hpp"
+#include "support/quoted.hpp"
 
 #include <utility>
 
 namespace gusset::support {
 
 namespace {
-
-std::string quoted(const std::string& text) {
-    JsonValue value;
-    value.kind = JsonValue::Kind::Text;
-    value.text = text;
-    return jsonText(value);
-}
 
 WrittenForce anyForce(Random& random) {
     WrittenForce force;

@@ -11,10 +11,12 @@
 #include "fuzz/every_request.hpp"
 #include "fuzz/lectern_requests.hpp"
 #include "fuzz/soundness.hpp"
+#include "fuzz/workshop_requests.hpp"
 #include "lectern/lectern.hpp"
 #include "support/drawing/written_drawing.hpp"
 #include "support/english.hpp"
 #include "support/mutation.hpp"
+#include "workshop/workshop.hpp"
 
 #include <algorithm>
 #include <ctime>
@@ -95,6 +97,9 @@ public:
         }
         for (const std::string& request : everyRequest(read.value().truss, random_)) {
             ask("desk", request, [&] { return deskReply(englishPhrases(), request); });
+        }
+        for (const std::string& request : workshopRequests(read.value().truss, random_)) {
+            ask("workshop", request, [&] { return workshopReply(englishPhrases(), request); });
         }
         Lectern lectern(englishPhrases());
         for (const std::string& request : lecternRequests(read.value().truss, random_)) {

@@ -8,8 +8,15 @@ namespace gusset::phrase {
 inline constexpr auto kNothingToDo = "this request asks for nothing that is known here"_phrase;
 inline constexpr auto kNoKindsChosen =
     "there is nothing to choose from: take at least one kind of profiles, or a list of your own"_phrase;
+inline constexpr auto kNoSupportsYet =
+    "the truss has no supports yet: put them on at the board, then choose profiles"_phrase;
+inline constexpr auto kNoLoadsYet =
+    "the truss has no loads yet: put them on at the board, then choose profiles"_phrase;
 inline constexpr auto kDeflectionRange =
     "a limit on the deflection is L/x, with x from 10 to 10,000; or there is none"_phrase;
+inline constexpr auto kOneGroupEach =
+    "the groups must be of members that the truss has, each in one of them"_phrase;
+inline constexpr auto kDrawingWidth = "the width of a drawing is a length greater than zero"_phrase;
 inline constexpr auto kRangeRises = "the range must begin above zero and rise"_phrase;
 inline constexpr auto kNotFromOutline =
     "this truss is not, or no more, as a form on the start page makes it, so that its rise and panels can’t be varied"_phrase;

@@ -41,8 +41,14 @@ inline constexpr auto kSheetForces = "Forces"_phrase;
 inline constexpr auto kSheetMoving = "Moving loads"_phrase;
 inline constexpr auto kColumnCombination = "Combination"_phrase;
 inline constexpr auto kColumnFactors = "Factors of the cases"_phrase;
+inline constexpr auto kColumnRule = "By the rule"_phrase;
 inline constexpr auto kFactorTimesCase = "{factor} · {name}"_phrase;
 inline constexpr auto kCasesAre = "Load cases: {cases}."_phrase;
+inline constexpr auto kProfilesCaption = "Sections and their mass"_phrase;
+inline constexpr auto kColumnMass = "Mass"_phrase;
+inline constexpr auto kAllOfThem = "all"_phrase;
+inline constexpr auto kPreliminary =
+    "Preliminary: local codes and a licensed engineer decide"_phrase;
 inline constexpr auto kColumnSection = "Section"_phrase;
 inline constexpr auto kColumnTemperature = "Temperature change, K"_phrase;
 inline constexpr auto kColumnLackOfFit = "Lack of fit"_phrase;

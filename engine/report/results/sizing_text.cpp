@@ -71,12 +71,15 @@ void addDeflection(const Writer& writer, const Sizing& sizing, const SizingWish&
                : said(writer.book, statement(phrase::kSizedMoves, {{"moved", moved}})));
 }
 
+constexpr double kSameMass = 1e-9;
+
 // What fewer different profiles would cost.
 void addSharing(const Writer& writer, const Sizing& sizing, const SizingWish& wish,
                 std::vector<std::string>& lines) {
     const std::vector<std::optional<double>> masses = massByProfiles(sizing, wish);
     for (std::size_t i = 0; i + 1 < masses.size(); ++i) {
-        if (masses[i] && masses.back()) {
+        // Groups may share a profile as they are.
+        if (masses[i] && masses.back() && *masses[i] > *masses.back() * (1 + kSameMass)) {
             lines.push_back(
                 said(writer.book,
                      statement(phrase::kSizedShares,

@@ -178,7 +178,7 @@ std::string resultParts(const Writer& writer, const SheetChoices& choices,
         html += part(writer, phrase::kHeadDisplacements, displacementsHtml(writer, loads));
     }
     if (choices.has(SheetPart::Checks)) {
-        html += part(writer, phrase::kCheckCaption, checksPartHtml(writer, loads));
+        html += part(writer, phrase::kCheckCaption, checksPartHtml(writer, loads, choices.across));
     }
     if (choices.has(SheetPart::Working)) {
         html += part(writer, phrase::kPartWorking, workingPart(writer, loads));

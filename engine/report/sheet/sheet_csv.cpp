@@ -5,6 +5,7 @@
 #include "report/results/check_text.hpp"
 #include "report/sheet/sheet.hpp"
 #include "report/sheet/sheet_model.hpp"
+#include "report/sheet/sheet_profiles.hpp"
 #include "report/sheet/sheet_results.hpp"
 
 #include <algorithm>
@@ -79,6 +80,7 @@ void addResults(const Writer& writer, const SheetChoices& choices, std::vector<C
     }
     if (choices.has(SheetPart::Checks)) {
         addTable(writer, sheetChecks(writer, loads).table, rows);
+        addTable(writer, profilesTable(writer), rows);
         for (const std::string& line : cautionLines(writer)) {
             rows.push_back({csvTextCell(line)});
         }

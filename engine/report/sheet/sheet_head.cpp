@@ -2,6 +2,7 @@
 
 #include "phrases/results/sheet.hpp"
 #include "report/paper/page_html.hpp"
+#include "report/sheet/sheet_profiles.hpp"
 #include "report/sketch/qr_code.hpp"
 #include "report/text/html.hpp"
 
@@ -81,6 +82,15 @@ std::string linkHtml(const PhraseBook& book, const SheetChoices& choices) {
            escapeHtml(choices.link) + "\">" + escapeHtml(words) + "</a></p>\n";
 }
 
+// On every page of a sheet that checks members.
+std::string cautionRule(const Writer& writer, const SheetChoices& choices) {
+    if (!choices.has(SheetPart::Checks) || !hasProfiles(writer.truss)) {
+        return {};
+    }
+    return "    @top-right { content: " + cssString(sayPlain(writer, phrase::kPreliminary)) +
+           "; }\n";
+}
+
 } // namespace
 
 std::string sheetHead(const Writer& writer, const SheetChoices& choices) {
@@ -97,7 +107,8 @@ std::string pageRule(const Writer& writer, const SheetChoices& choices) {
            "sans-serif;\n    color: #3d3a36;\n    size: " +
            size + (choices.across ? " landscape" : " portrait") +
            ";\n    @bottom-left { content: " + cssString(footOf(writer, choices)) +
-           "; }\n    @bottom-right { content: " + pageCount(writer) + "; }\n}\n";
+           "; }\n    @bottom-right { content: " + pageCount(writer) + "; }\n" +
+           cautionRule(writer, choices) + "}\n";
 }
 
 } // namespace gusset

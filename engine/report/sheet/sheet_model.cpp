@@ -259,13 +259,23 @@ TextTable factorsTable(const Writer& writer) {
                     {say(writer, phrase::kColumnCombination), say(writer, phrase::kColumnFactors)},
                     {},
                     {false, false}};
-    for (const Combination& combination : writer.truss.combinations) {
+    const std::vector<Combination>& all = writer.truss.combinations;
+    const bool byRules = std::any_of(all.begin(), all.end(),
+                                     [](const Combination& each) { return !each.by.empty(); });
+    if (byRules) {
+        table.head.push_back(say(writer, phrase::kColumnRule));
+        table.numeric.push_back(false);
+    }
+    for (const Combination& combination : all) {
         std::vector<RichLine> terms;
         for (const auto& [name, factor] : combination.factors) {
             terms.push_back(say(writer, phrase::kFactorTimesCase,
                                 {{"factor", sheetNumber(writer.truss, factor)}, {"name", name}}));
         }
         table.rows.push_back({combination.id, listOf(writer, terms)});
+        if (byRules) {
+            table.rows.back().push_back(combination.by);
+        }
     }
     return table;
 }

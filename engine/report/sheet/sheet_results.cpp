@@ -12,6 +12,7 @@
 #include "report/results/results_text.hpp"
 #include "report/results/trust_text.hpp"
 #include "report/sheet/sheet_model.hpp"
+#include "report/sheet/sheet_profiles.hpp"
 #include "report/sheet/sheet_table.hpp"
 #include "report/text/html.hpp"
 #include "statics/moving/influence_report.hpp"
@@ -28,6 +29,9 @@ constexpr std::size_t kColumnsUpright = 5;
 constexpr std::size_t kColumnsAcross = 9;
 constexpr std::size_t kBesideEnvelope = 4; // fewer
 constexpr std::size_t kNarrowAcross = 8;   // columns that leave room for the reactions beside them
+
+// Of a table of checks that has others beside it.
+constexpr std::size_t kFewChecks = 20;
 
 // One choice that a table has a column for, and the forces under it.
 struct Column {
@@ -368,10 +372,16 @@ SheetChecks sheetChecks(const Writer& writer, const SheetLoads& loads) {
     return made;
 }
 
-std::string checksPartHtml(const Writer& writer, const SheetLoads& loads) {
+std::string checksPartHtml(const Writer& writer, const SheetLoads& loads, bool across) {
     const SheetChecks checks = sheetChecks(writer, loads);
-    return paragraphsHtml(checks.says) + sheetTableHtml(writer, checks.table) +
-           "<div class=\"caution\">\n" + cautionHtml(writer) + "</div>\n";
+    const std::string table = sheetTableHtml(writer, checks.table);
+    const std::string profiles = sheetTableHtml(writer, profilesTable(writer));
+    const std::string caution = "<div class=\"caution\">\n" + cautionHtml(writer) + "</div>\n";
+    // A table that may go on over pages has the width to itself.
+    const bool together = across && checks.table.rows.size() <= kFewChecks;
+    return paragraphsHtml(checks.says) + (together ? "" : table) + "<div class=\"checked\">\n" +
+           (together ? table + "<div>\n" + profiles + caution + "</div>\n" : profiles + caution) +
+           "</div>\n";
 }
 
 } // namespace gusset

@@ -37,6 +37,7 @@ struct SheetChecks {
 
 [[nodiscard]] std::string forcesHtml(const Writer&, const SheetLoads&, bool across);
 [[nodiscard]] std::string displacementsHtml(const Writer&, const SheetLoads&);
-[[nodiscard]] std::string checksPartHtml(const Writer&, const SheetLoads&); // with the caution
+// With the sections and their mass, and the caution.
+[[nodiscard]] std::string checksPartHtml(const Writer&, const SheetLoads&, bool across);
 
 } // namespace gusset

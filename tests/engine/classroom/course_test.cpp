@@ -3,6 +3,7 @@
 #include "exchange/links/link.hpp"
 #include "support/classroom/requests.hpp"
 #include "support/english.hpp"
+#include "support/quoted.hpp"
 #include "support/reading/mock_language.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -15,8 +16,6 @@ using namespace gusset;
 using namespace gusset::support;
 
 namespace {
-
-std::string quoted(const std::string& text) { return jsonText(textValue(text)); }
 
 // The answer to {"do": …, and the rest as it stands}.
 JsonValue courseAnswer(const std::string& wish, const std::string& rest,

@@ -6,6 +6,7 @@
 
 #include "support/english.hpp"
 #include "support/files.hpp"
+#include "support/quoted.hpp"
 #include "support/trusses/small_truss.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -16,12 +17,6 @@ using namespace gusset;
 using namespace gusset::support;
 
 namespace {
-
-std::string quoted(const std::string& text) {
-    JsonValue value{JsonValue::Kind::Text, {}, {}, {}, {}, {}};
-    value.text = text;
-    return jsonText(value);
-}
 
 struct Page {
     Lectern lectern{englishPhrases()};

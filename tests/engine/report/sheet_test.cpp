@@ -86,6 +86,34 @@ TEST_CASE("a sheet names the clause of each check, and what the check leaves out
     CHECK_FALSE(says(sheetText(truss, choices), "licensed engineer"));
 }
 
+TEST_CASE("a sheet lists the sections with their mass, and each of its pages bears the caution") {
+    Truss truss = loadedGable();
+    truss.materials.front().density = 7850;
+    const std::string html = sheetText(truss);
+    // Two rafters of 5 m and a tie of 8 m, 1000 mm² · 7850 kg/m³ = 7.85 kg/m: 141.3 kg.
+    CHECK(says(html, "Sections and their mass"));
+    CHECK(says(html, "<th scope=\"row\">bar</th>"));
+    CHECK(says(html, "141<span"));
+    CHECK(says(html, "@top-right { content: \"Preliminary: "));
+    const std::string csv = sheetCsv({englishPhrases(), truss}, {});
+    CHECK(says(csv, "bar,3,18.00,7.9,141.3"));
+    CHECK(says(csv, "all,3,18.00,,141.3"));
+    truss.members.front().section = {};
+    truss.materials.front().density = {};
+    CHECK(says(sheetCsv({englishPhrases(), truss}, {}), "bar,2,"));
+    CHECK_FALSE(says(sheetCsv({englishPhrases(), truss}, {}), "141"));
+    CHECK_FALSE(says(sheetText(gable()), "@top-right"));
+    CHECK_FALSE(says(sheetText(gable()), "Sections and their mass"));
+}
+
+TEST_CASE("a sheet names the rule of each combination, if there is one") {
+    Truss truss = loadedGable();
+    CHECK_FALSE(says(sheetText(truss), "By the rule"));
+    truss.combinations.front().by = "EN 1990, 6.10";
+    CHECK(says(sheetText(truss), "By the rule"));
+    CHECK(says(sheetText(truss), "EN 1990, 6.10"));
+}
+
 TEST_CASE("a mechanism has no forces on its sheet, which says so, and its model") {
     Truss truss = loadedGable();
     truss.members.erase(truss.members.begin() +

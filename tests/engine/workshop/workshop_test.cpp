@@ -3,6 +3,7 @@
 #include "exchange/forms/outline_file.hpp"
 #include "exchange/json/json_value.hpp"
 #include "statics/solve/solution.hpp"
+#include "support/quoted.hpp"
 #include "workshop/workshop.hpp"
 
 #include <catch2/catch_test_macros.hpp>
@@ -11,18 +12,12 @@
 #include <cmath>
 
 using namespace gusset;
+using gusset::support::quoted;
 
 namespace {
 
 JsonValue asked(const std::string& request) {
     return parseJson(workshopReply(englishPhrases(), request)).value();
-}
-
-std::string quoted(const std::string& text) {
-    JsonValue value;
-    value.kind = JsonValue::Kind::Text;
-    value.text = text;
-    return jsonText(value);
 }
 
 Truss hall() {
@@ -107,6 +102,63 @@ TEST_CASE(
     CHECK(numberUnder(points[4], "deflection") < numberUnder(points[0], "deflection"));
     const JsonValue panels = asked(request("vary", hall(), R"(,"what":"panels","from":4,"to":9)"));
     CHECK(panels.find("points")->items.size() == 3); // 4, 6 and 8
+}
+
+TEST_CASE("groups may be of members that are picked, and the others keep their sections") {
+    Truss truss = hall();
+    const std::string groups =
+        R"(,"groups":[{"name":"first","members":[0,1]},{"name":"none","members":[]}])";
+    const JsonValue reply = asked(request("size", truss, groups));
+    REQUIRE_FALSE(reply.find("faults"));
+    REQUIRE(reply.find("groups")->items.size() == 1);
+    CHECK(textUnder(reply.find("groups")->items.front(), "name") == "first");
+    const Truss sized = readModel(textUnder(reply, "model")).value().truss;
+    CHECK_FALSE(sized.members[0].section.empty());
+    CHECK(sized.members[0].section == sized.members[1].section);
+    CHECK(sized.members[2].section.empty());
+    for (const char* bad : {"[0,0]", "[-1]", "[1.5]", "[99999]", "[\"A\"]"}) {
+        CHECK(faultOf(request("size", truss,
+                              R"(,"groups":[{"name":"x","members":)" + std::string(bad) + "}]"))
+                  .find("each in one of them") != std::string::npos);
+    }
+}
+
+TEST_CASE("another rise and other panels give the truss that the outline makes with them") {
+    const Truss truss = hall();
+    const JsonValue opened = asked(request("open", truss));
+    CHECK(numberUnder(opened, "rise") == 3);
+    CHECK(numberUnder(opened, "panels") == 6);
+    const JsonValue reply = asked(request("reshape", truss, R"(,"rise":4,"panels":8)"));
+    REQUIRE_FALSE(reply.find("faults"));
+    CHECK(isYes(reply, "outline"));
+    CHECK(numberUnder(reply, "rise") == 4);
+    const Truss other = readModel(textUnder(reply, "model")).value().truss;
+    Outline outline = readOutline(truss).value();
+    outline.form.rise = 4;
+    outline.form.panels = 8;
+    CHECK(isUntouched(englishPhrases(), other, outline));
+    CHECK(other.combinations == truss.combinations);
+    CHECK_FALSE(faultOf(request("reshape", truss, R"(,"rise":-1)")).empty());
+}
+
+TEST_CASE("the centre lines go out as a drawing, and a drawing comes in with what is doubtful") {
+    const Truss truss = hall();
+    const std::string dxf = textUnder(asked(request("lines", truss, R"(,"as":"dxf")")), "text");
+    const JsonValue back = asked(R"({"do":"trace","drawing":)" + quoted(dxf) + "}");
+    REQUIRE_FALSE(back.find("faults"));
+    const Truss drawn = readModel(textUnder(back, "model")).value().truss;
+    CHECK(drawn.joints.size() == truss.joints.size());
+    CHECK(drawn.members.size() == truss.members.size());
+    CHECK(jsonText(*back.find("notes")).find("upport") != std::string::npos);
+    CHECK_FALSE(isYes(back, "outline"));
+
+    const std::string table = textUnder(asked(request("lines", truss, R"(,"as":"csv")")), "text");
+    const JsonValue again = asked(R"({"do":"trace","drawing":)" + quoted(table) + "}");
+    CHECK(again.find("members")->items.size() == truss.members.size());
+
+    CHECK(faultOf(R"({"do":"trace","drawing":"no drawing"})").size() > 10);
+    CHECK(faultOf(R"({"do":"trace","width":-1,"drawing":)" + quoted(dxf) + "}")
+              .find("greater than zero") != std::string::npos);
 }
 
 TEST_CASE("what the workshop can't do is said") {

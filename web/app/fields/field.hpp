@@ -60,7 +60,7 @@ struct PageRequests {
     bool saveResults = false;    // as CSV
     bool shareLink = false;      // through the system's share sheet
     bool readAsPage = false;     // show the HTML tables
-    std::string_view leaveFor{}; // a page of its own, with the link: "course" or "lesson"
+    std::string_view leaveFor{}; // a page of its own, with the link: "course", "lesson", "workshop"
     bool showStart = false;      // the start page
     std::string announce;        // to screen readers
     bool drawAgain = false;      // part of a long page is not laid out yet

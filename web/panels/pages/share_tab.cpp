@@ -84,6 +84,10 @@ void files(PanelContext& context) {
         listRow(ui, words(context, phrase::kSetExercise), words(context, phrase::kForStudents))) {
         context.requests.leaveFor = "course";
     }
+    if (!context.derived.link.empty() && listRow(ui, words(context, phrase::kChooseProfiles),
+                                                 words(context, phrase::kLightestThatPass))) {
+        context.requests.leaveFor = "workshop";
+    }
     ImGui::PopStyleVar();
 }
 

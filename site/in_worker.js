@@ -1,6 +1,6 @@
-// Requests to the program, which works in a worker: each is a promise of its answer. `cancel` drops what is being
-// worked on, and the next request starts the program anew.
-export function createProgram() {
+// Requests to a program that works in a worker (worker_answers.js): each is a promise of its answer. `cancel` drops what
+// is being worked on, and the next request starts the program anew.
+export function programIn(script) {
     let worker = null;
     let lastId = 0;
     const waiting = new Map();
@@ -12,7 +12,7 @@ export function createProgram() {
         waiting.clear();
     }
     function start() {
-        worker = new Worker(new URL('worker.js', import.meta.url), { type: 'module' });
+        worker = new Worker(script, { type: 'module' });
         worker.addEventListener('message', ({ data: { id, reply, progress, failure } }) => {
             const { resolve, reject, told } = waiting.get(id) ?? {};
             if (progress) {
@@ -40,7 +40,7 @@ export function createProgram() {
             return new Promise((resolve, reject) => {
                 waiting.set(id, { reject, told, resolve: (reply) => {
                     if (reply.faults) {
-                        reject(new Error(`${reply.faults.join('. ')}.`));
+                        reject(new Error(reply.faults.map((fault) => (/[.!?]$/.test(fault) ? fault : `${fault}.`)).join(' ')));
                     } else {
                         resolve(reply);
                     }

@@ -1,0 +1,96 @@
+#include "workshop/opened.hpp"
+
+#include "design/loading/combinations.hpp"
+#include "design/sizing/stock.hpp"
+#include "desk/given.hpp"
+#include "exchange/json/json_text.hpp"
+#include "exchange/links/link.hpp"
+#include "model/catalogue/grades.hpp"
+#include "model/profiles/catalogue.hpp"
+#include "report/results/check_text.hpp"
+#include "workshop/varied.hpp"
+
+namespace gusset {
+
+namespace {
+
+void writeGroups(JsonText& out, const PhraseBook& book, const Truss& truss) {
+    out.objects("groups", groupsByRole(book, truss, {}), [&](const SizingGroup& group) {
+        out.text("name", group.name);
+        out.key("members");
+        out.beginArray();
+        for (const MemberId member : group.members) {
+            out.whole(member.index);
+        }
+        out.endArray();
+    });
+}
+
+void writeChoices(JsonText& out, const PhraseBook& book) {
+    const std::vector<ProfileKind> kinds(profileKinds().begin(), profileKinds().end());
+    out.objects("kinds", kinds, [&](const ProfileKind& kind) {
+        const ProfileList list = profilesOf(kind);
+        out.text("key", kind.key);
+        out.text("name", sentenceIn(book, kind.says.english));
+        out.whole("count", static_cast<long>(list.profiles.size()));
+        out.text("source", list.source);
+    });
+    std::vector<std::string> grades;
+    for (const SteelGrade& steel : steelGrades()) {
+        grades.emplace_back(steel.name);
+    }
+    for (const TimberClass& timber : timberClasses()) {
+        grades.emplace_back(timber.name);
+    }
+    out.texts("grades", grades);
+}
+
+// Each combination with its clause and factors, and whether it gives any member its greatest force:
+// those that do not are dominated by others.
+void writeCombinations(JsonText& out, const Truss& truss) {
+    const Outcome<std::vector<bool>> governs = governing(truss);
+    std::size_t i = 0;
+    out.objects("combinations", truss.combinations, [&](const Combination& each) {
+        out.text("name", each.id);
+        out.text("by", each.by);
+        out.objects("factors", each.factors, [&](const auto& factor) {
+            out.text("case", factor.first);
+            out.number("factor", factor.second);
+        });
+        if (governs) {
+            out.key("governs");
+            out.boolean(governs.value()[i]);
+        }
+        ++i;
+    });
+}
+
+} // namespace
+
+std::string linkOrNothing(const Truss& truss) {
+    const Outcome<std::string> link = openableLink(truss);
+    return link ? link.value() : std::string();
+}
+
+std::string openReply(const PhraseBook& book, const Truss& truss,
+                      const std::vector<std::string>& notes) {
+    JsonText out(Layout::Compact);
+    out.beginObject();
+    writeGiven(out, {book, truss}, {}, {});
+    writeGroups(out, book, truss);
+    writeChoices(out, book);
+    out.texts("caution", cautionLines(book));
+    writeCombinations(out, truss);
+    out.texts("notes", notes);
+    out.text("link", linkOrNothing(truss));
+    out.key("outline");
+    const bool isFormed = isFromOutline(book, truss);
+    out.boolean(isFormed);
+    if (isFormed) {
+        writeShape(out, truss);
+    }
+    out.endObject();
+    return out.take();
+}
+
+} // namespace gusset

@@ -1,0 +1,243 @@
+// From a truss to the lightest profiles that pass: groups, lists, what if the rise were another, mass over a range, and
+// trusses compared. Nothing leaves the device.
+import { createGroups } from './groups.js';
+import { createRange } from './range.js';
+import { fillTable, kilograms, millimetres, number, share } from './tables.js';
+import { numberIn } from './typed.js';
+import { createWish } from './wish.js';
+import { at, element } from '../element.js';
+import { programIn } from '../in_worker.js';
+import { saveFile } from '../saving.js';
+import { onFiles } from '../taken_files.js';
+
+const program = programIn(new URL('worker.js', import.meta.url));
+let truss = null; // what the program said of it when it was opened
+let chosen = null; // its profiles, once they are
+let kept = []; // trusses with profiles, to be compared: { name, shape, mass, use, deflection, profiles, link }
+let asks = 0; // for profiles; an answer to any but the last is dropped
+
+const titleOf = () => truss.title || 'A truss without a title';
+const useOf = (groups) => Math.max(...groups.map(({ use }) => use));
+const shapeOf = () => (truss.outline ? `rise ${Number(truss.rise.toPrecision(4))} ${truss.riseUnit}, ${truss.panels} panels` : '');
+const asked = (request) => program.ask({ ...wish.wish(), ...groups.wish(), model: truss.model, ...request });
+
+const wish = createWish(() => drop('The wishes have changed.'));
+const groups = createGroups(() => drop('The groups have changed.'));
+const range = createRange(asked);
+
+// What was chosen does not hold any more.
+function drop(why) {
+    asks += 1;
+    at('stop').hidden = true;
+    if (chosen) {
+        chosen = null;
+        at('chosen').hidden = true;
+        at('choosing-says').textContent = `${why} Choose the profiles again.`;
+    }
+    range.clear();
+}
+
+// The members are the first lines of a figure, in the order of the list: each gets a wide line over it to tap on.
+function showFigure() {
+    at('figure').innerHTML = truss.figure; // made by the program, everything escaped
+    const svg = at('figure').querySelector('svg');
+    at('figure-says').textContent = svg ? '' : 'This truss is too large to be drawn here.';
+    [...svg?.querySelectorAll('path[class^=line]') ?? []].slice(0, truss.members.length).forEach((line, index) => {
+        const over = line.cloneNode();
+        over.setAttribute('class', 'member');
+        over.dataset.index = index;
+        over.addEventListener('click', () => groups.toggle(index));
+        svg.append(over);
+    });
+}
+
+function showShape() {
+    at('shape').hidden = !truss.outline;
+    if (!truss.outline) {
+        return;
+    }
+    const { rise } = truss;
+    if (!(rise >= Number(at('rise').min) && rise <= Number(at('rise').max)) || at('rise').min === '') {
+        const step = 10 ** Math.floor(Math.log10(rise) - 1);
+        Object.assign(at('rise'), { step, min: Math.max(step, Number((0.3 * rise).toPrecision(1))), max: Number((2 * rise).toPrecision(2)) });
+    }
+    Object.assign(at('panels'), { min: truss.fewestPanels, max: truss.mostPanels, step: truss.panelStep });
+    at('rise').value = rise;
+    at('panels').value = truss.panels;
+    at('panels-row').hidden = truss.fewestPanels === truss.mostPanels;
+    sayShape();
+}
+function sayShape() {
+    at('rise-says').textContent = `${Number(Number(at('rise').value).toPrecision(4))} ${truss.riseUnit}`;
+    at('panels-says').textContent = at('panels').value;
+}
+
+// With their clauses and factors; those that give no member its greatest force are covered by others.
+function showCombinations() {
+    const all = truss.combinations;
+    const covered = all.filter(({ governs }) => governs === false).length;
+    at('combinations').hidden = all.length === 0;
+    at('combinations-says').textContent = `${all.length} combinations${covered > 0 ? `, ${covered} of them covered by others` : ''}`;
+    fillTable(at('combinations-table'), 'Combinations', ['Combination', 'By', 'Factors of the cases', 'Greatest force of a member'],
+        all.map(({ name, by, factors, governs }) => [name, by, factors.map((each) => `${each.factor} · ${each.case}`).join(' + '),
+            { true: 'yes', false: 'none' }[governs] ?? '']));
+}
+
+function show(opened) {
+    truss = opened;
+    at('title').textContent = `Profiles for ${titleOf()}`;
+    document.title = `Gusset: profiles for ${titleOf()}`;
+    at('beginning').hidden = true;
+    at('truss-part').hidden = false;
+    at('caution').textContent = truss.caution.join(' ');
+    at('notes').hidden = truss.notes.length === 0;
+    at('notes').replaceChildren(...truss.notes.map((note) => element('li', { textContent: note })));
+    at('as-opened').hidden = truss.link === '';
+    at('as-opened').href = `../#${truss.link}`;
+    showCombinations();
+    wish.show(truss);
+    showFigure();
+    groups.show(truss);
+    range.show(truss);
+    showShape();
+}
+
+function showChosen(reply) {
+    chosen = reply;
+    at('chosen').hidden = false;
+    at('choosing-says').textContent = reply.enough ? `${kilograms(reply.mass)} of profiles, the largest use ${share(useOf(reply.groups))}.`
+        : 'These profiles are not enough: see which group, and why.';
+    fillTable(at('chosen-table'), 'The profile of each group',
+        ['Group', 'Profile', number('Used'), number('Mass'), 'Used most'],
+        reply.groups.map(({ name, profile, use, mass, worst, enough }) => [name, enough ? profile : { text: `${profile}, not enough`, isPoor: true },
+            number(share(use), use > 1), number(kilograms(mass)), worst]));
+    const left = reply.leftOut > 0 ? [`${reply.leftOut} profiles were left out: too thick for the strength that ${at('grade').value} has for the others, or not made of it.`] : [];
+    at('chosen-lines').replaceChildren(...[...reply.lines, ...left, ...reply.notes ?? []].map((line) => element('li', { textContent: line })));
+    at('chosen-path').replaceChildren(...(reply.path ?? []).map((line) => element('li', { textContent: line })));
+    at('to-board').hidden = reply.link === '';
+    at('to-board').href = `../#${reply.link}`;
+}
+
+async function choose() {
+    const mine = asks += 1;
+    at('choosing-says').textContent = 'Choosing …';
+    at('stop').hidden = false;
+    try {
+        const reply = await asked({ do: 'size' });
+        if (mine === asks) {
+            showChosen(reply);
+        }
+    } catch (error) {
+        if (mine === asks) {
+            drop('');
+            at('choosing-says').textContent = error.message;
+        }
+    } finally {
+        if (mine === asks) {
+            at('stop').hidden = true;
+        }
+    }
+}
+
+// While a slider moves, only the last place counts.
+let reshaping = false;
+async function reshape() {
+    sayShape();
+    if (reshaping) {
+        return;
+    }
+    reshaping = true;
+    try {
+        for (let at1 = null; at1 !== `${at('rise').value} ${at('panels').value}`;) {
+            at1 = `${at('rise').value} ${at('panels').value}`;
+            const wanted = { rise: Number(at('rise').value), panels: Number(at('panels').value) };
+            const before = chosen;
+            truss = { ...truss, ...await program.ask({ do: 'reshape', model: truss.model, ...wanted }) };
+            showFigure();
+            groups.show(truss);
+            await choose();
+            if (before && chosen && before.enough && chosen.enough) {
+                const more = chosen.mass - before.mass;
+                at('figure-says').textContent = `${kilograms(chosen.mass)} (${more < 0 ? '−' : '+'}${kilograms(Math.abs(more))}), ` +
+                    `used ${share(useOf(chosen.groups))}, moves ${millimetres(chosen.deflection)}`;
+            } else {
+                at('figure-says').textContent = at('choosing-says').textContent;
+            }
+        }
+    } catch (error) {
+        at('figure-says').textContent = error.message;
+    } finally {
+        reshaping = false;
+        range.clear();
+    }
+}
+
+function keep() {
+    const profiles = chosen.groups.map(({ name, profile }) => `${name} ${profile}`).join(', ');
+    kept.push({ name: titleOf(), shape: shapeOf(), mass: chosen.mass, use: useOf(chosen.groups), deflection: chosen.deflection,
+        enough: chosen.enough, profiles });
+    const [first] = kept;
+    at('comparing').hidden = false;
+    fillTable(at('compare-table'), 'Trusses with profiles, compared with the first',
+        ['Truss', number('Mass'), number('Against the first'), number('Used'), number('Moves'), 'Profiles'],
+        kept.map((each) => [each.shape === '' ? each.name : `${each.name}, ${each.shape}`, number(kilograms(each.mass)),
+            number(each === first ? '–' : `${each.mass < first.mass ? '−' : '+'}${kilograms(Math.abs(each.mass - first.mass))}`),
+            number(`${share(each.use)}${each.enough ? '' : ', not enough'}`, !each.enough), number(millimetres(each.deflection)), each.profiles]));
+}
+
+// `request` is one that answers with a truss.
+const opening = async (request) => {
+    at('beginning-says').textContent = '';
+    try {
+        const opened = { notes: [], ...await program.ask(request) };
+        drop('');
+        at('choosing-says').textContent = '';
+        at('rise').min = '';
+        show(opened);
+    } catch (error) {
+        at('beginning-says').textContent = error.message;
+    }
+};
+
+at('open-form').addEventListener('submit', (event) => {
+    event.preventDefault();
+    opening({ do: 'open', model: at('opened').value.trim() });
+});
+onFiles(at('opened-file'), at('open-form'), ({ text }) => opening({ do: 'open', model: text }));
+at('drawing-form').addEventListener('submit', (event) => event.preventDefault());
+onFiles(at('drawing-file'), at('drawing-form'), ({ text }) => opening({ do: 'trace', drawing: text, unit: at('drawing-unit').value,
+    width: numberIn('drawing-width') }));
+at('lines-save').addEventListener('click', async () => {
+    const { text } = await program.ask({ do: 'lines', model: truss.model, as: 'dxf' });
+    saveFile('truss.dxf', text, 'image/vnd.dxf');
+});
+at('another').addEventListener('click', () => {
+    at('beginning').hidden = false;
+    at('opened-back').hidden = false;
+    at('truss-part').hidden = true;
+    at('beginning-title').focus();
+});
+at('opened-back').addEventListener('click', () => {
+    at('beginning').hidden = true;
+    at('truss-part').hidden = false;
+});
+at('wish-form').addEventListener('submit', (event) => {
+    event.preventDefault();
+    choose();
+});
+at('stop').addEventListener('click', () => program.cancel());
+at('chosen-save').addEventListener('click', () => saveFile('truss.json', chosen.model, 'application/json'));
+at('keep').addEventListener('click', keep);
+['rise', 'panels'].forEach((id) => at(id).addEventListener('input', reshape));
+
+async function start() {
+    at('workshop').hidden = false;
+    at('says').textContent = '';
+    if (location.hash.length > 1) {
+        await opening({ do: 'open', model: location.hash });
+    }
+    document.documentElement.dataset.ready = '';
+}
+
+addEventListener('hashchange', () => location.reload());
+start().catch((error) => { at('says').textContent = `The page can’t be shown: ${error.message} Reload it to try again.`; });
