@@ -9,6 +9,10 @@
 #include "report/results/sizing_text.hpp"
 #include "workshop/opened.hpp"
 
+#include <algorithm>
+#include <array>
+#include <string_view>
+
 namespace gusset {
 
 namespace {
@@ -43,6 +47,19 @@ Outcome<ProfileList> profilesUnder(const JsonValue& request) {
         return Issue{IssueCode::Missing, "", phrase::kNoKindsChosen};
     }
     return all;
+}
+
+// "en-a0" to "en-d", "aisc-lrfd", "aisc-asd"; anything else: as the truss says.
+void applyStandard(const std::string& word, CheckSettings& checks) {
+    constexpr std::array<std::string_view, 5> kCurves{"en-a0", "en-a", "en-b", "en-c", "en-d"};
+    const auto curve = std::find(kCurves.begin(), kCurves.end(), word);
+    if (curve != kCurves.end()) {
+        checks.formula = ColumnFormula::En1993;
+        checks.curve = static_cast<BucklingCurve>(curve - kCurves.begin());
+    } else if (word == "aisc-lrfd" || word == "aisc-asd") {
+        checks.formula = ColumnFormula::Aisc360;
+        checks.safety = word == "aisc-asd" ? AiscSafety::Allowable : AiscSafety::Resistance;
+    }
 }
 
 // The groups of the request, or by role. Members in none keep their sections.
@@ -103,12 +120,17 @@ Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const Json
     if (!stock) {
         return stock.issues();
     }
+    if (stock.value().sections.empty()) {
+        return Issue{IssueCode::Missing, "",
+                     statement(phrase::kNoneOfGrade, {{"grade", textUnder(request, "grade")}})};
+    }
     const double x = numberUnder(request, "deflection");
     if (x != 0 && !(x >= kLeastDeflection && x <= kMostDeflection)) {
         return Issue{IssueCode::OutOfRange, "", phrase::kDeflectionRange};
     }
     Truss made = truss;
     putMaterial(made, stock.value().material);
+    applyStandard(textUnder(request, "standard"), made.checks);
     Chosen chosen;
     chosen.leftOut = stock.value().leftOut;
     chosen.notes = profiles.value().notes;
@@ -118,6 +140,9 @@ Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const Json
         return groups.issues();
     }
     chosen.wish.groups = std::move(groups).value();
+    if (chosen.wish.groups.empty()) {
+        return Issue{IssueCode::Missing, "", phrase::kNoGroupLeft};
+    }
     chosen.wish.deflection = x == 0 ? 0 : deflectionLimit(truss, x);
     Outcome<Sizing> sizing = lightest(made, chosen.wish);
     if (!sizing) {
@@ -151,7 +176,9 @@ std::string sizeReply(const PhraseBook& book, const Truss& truss, const JsonValu
     }
     out.endArray();
     out.result("mass", sizing.mass);
-    out.result("deflection", sizing.deflection);
+    if (sizing.deflection) {
+        out.result("deflection", *sizing.deflection);
+    }
     out.whole("leftOut", static_cast<long>(chosen.leftOut));
     out.texts("notes", faultSentences(book, chosen.notes));
     out.text("model", writeModel(sizing.truss, Layout::Compact));

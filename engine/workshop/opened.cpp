@@ -8,6 +8,8 @@
 #include "model/catalogue/grades.hpp"
 #include "model/profiles/catalogue.hpp"
 #include "report/results/check_text.hpp"
+#include "report/results/results_text.hpp"
+#include "report/sheet/sheet_choices.hpp"
 #include "workshop/varied.hpp"
 
 namespace gusset {
@@ -76,7 +78,9 @@ std::string openReply(const PhraseBook& book, const Truss& truss,
                       const std::vector<std::string>& notes) {
     JsonText out(Layout::Compact);
     out.beginObject();
-    writeGiven(out, {book, truss}, {}, {});
+    const LoadChoice shown = usualLoads(truss);
+    writeGiven(out, {book, truss}, shown, {});
+    out.text("shown", loadsName(book, shown));
     writeGroups(out, book, truss);
     writeChoices(out, book);
     out.texts("caution", cautionLines(book));

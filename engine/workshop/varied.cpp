@@ -62,7 +62,9 @@ void writePoint(JsonText& out, double value, const Outcome<Chosen>& made) {
     out.boolean(sizing.isEnough);
     out.result("mass", sizing.mass);
     out.result("use", use);
-    out.result("deflection", sizing.deflection);
+    if (sizing.deflection) {
+        out.result("deflection", *sizing.deflection);
+    }
 }
 
 // The truss of another outline, with what else was set in this one.

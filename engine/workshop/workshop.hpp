@@ -10,7 +10,8 @@
 //   the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
 // - lines { model, as: "dxf" or "csv" }: "text", the centre lines or the table
 // - size { model, grade, deflection (x of L/x, 0: none), kinds, own (a list as CSV, or empty),
-//   groups (by role if there are none) }: the profiles of each group, in words and figures; the
+//   groups (by role if there are none), standard (en-a0 to en-d, aisc-lrfd, aisc-asd; else the
+//   truss's own) }: the profiles of each group, in words and figures; the
 //   model with them, as text and as a link
 // - reshape { model, rise, panels }: the same truss with these, as open answers
 // - vary { as size, and what: "rise" or "panels", from, to, count }: for each value the mass, the

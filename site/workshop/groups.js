@@ -12,11 +12,12 @@ export function createGroups(changed) {
 
     const labelOf = (index) => truss.members[index].label;
     const plain = (name) => name.replace(/[\s–-]/g, '').toLowerCase();
+    const isNamed = ({ of, label, ends: [a, b] }, name) => [of, label, `${b}${a}`].some((own) => plain(own) === plain(name));
 
     // The members that the field names, and the first name that no member has.
     function picked() {
         const names = at('picked').value.split(/[,;]/).map((name) => name.trim()).filter((name) => name !== '');
-        const found = names.map((name) => truss.members.findIndex(({ of, label }) => [of, label].some((own) => plain(own) === plain(name))));
+        const found = names.map((name) => truss.members.findIndex((member) => isNamed(member, name)));
         return { members: [...new Set(found.filter((index) => index >= 0))], unknown: names[found.indexOf(-1)] };
     }
     function mark() {
@@ -42,7 +43,7 @@ export function createGroups(changed) {
     function put() {
         const { members, unknown } = picked();
         if (unknown !== undefined) {
-            return `There is no member ${unknown}.`;
+            return `There is no member ${unknown}. Name members by their joints, with commas between them.`;
         }
         if (members.length === 0) {
             return 'Tap members in the drawing first, or type their names.';

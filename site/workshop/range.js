@@ -8,9 +8,10 @@ import { saveFile } from '../saving.js';
 
 const points = 9;
 
-// `asked(request, told)` asks the program about the truss at hand with what is wished for.
-export function createRange(asked) {
+// `asked(request)` asks the program about the truss at hand with what is wished for; `stop` ends what it is doing.
+export function createRange(asked, stop) {
     let truss = null;
+    let asks = 0; // an answer to any but the last is dropped
     let drawn = null; // { svg, points, what }
     const say = (words) => { at('ranging-says').textContent = words; };
     const acrossOf = (what) => (what === 'rise' ? `rise, ${truss.riseUnit}` : 'panels');
@@ -43,12 +44,24 @@ export function createRange(asked) {
         event.preventDefault();
         const what = at('what').value;
         say('Choosing profiles for each …');
+        const mine = asks += 1;
+        at('range-stop').hidden = false;
         try {
             const reply = await asked({ do: 'vary', what, from: numberIn('from'), to: numberIn('to'), count: points });
-            show(what, reply.points);
+            if (mine === asks) {
+                show(what, reply.points);
+            }
         } catch (error) {
-            say(error.message);
+            if (mine === asks) {
+                say(error.message);
+            }
+        } finally {
+            at('range-stop').hidden = mine === asks || at('range-stop').hidden;
         }
+    });
+    at('range-stop').addEventListener('click', () => {
+        at('range-form').querySelector('[type=submit]').focus();
+        stop();
     });
     at('chart-svg').addEventListener('click', () => saveFile('mass.svg', drawn.svg, 'image/svg+xml'));
     at('chart-png').addEventListener('click', async () => {
@@ -72,6 +85,11 @@ export function createRange(asked) {
             }
         },
         clear() {
+            if (!at('range-stop').hidden) { // it goes on about what is not asked any more
+                asks += 1;
+                at('range-stop').hidden = true;
+                stop();
+            }
             at('ranged').hidden = true;
             say('');
         },

@@ -3,6 +3,6 @@ import { at } from '../element.js';
 
 // 0 where nothing is typed; what is no number becomes -1, which the program refuses in words.
 export function numberIn(id) {
-    const number = Number(at(id).value.trim().replace(',', '.'));
-    return Number.isNaN(number) ? -1 : number;
+    const text = at(id).value.trim().replace(',', '.');
+    return text === '' ? 0 : /^\d*\.?\d+$|^\d+\.$/.test(text) ? Number(text) : -1;
 }

@@ -7,6 +7,12 @@ const usualGrade = 'S355';
 const usualKinds = ['shs-hot'];
 const usualDeflection = '250';
 
+// With factored loads goes the standard that they are factored by; curve c, which suits most sections.
+function standardOf(combinations) {
+    const by = combinations.map((each) => each.by).find((rule) => rule !== '') ?? '';
+    return by.startsWith('EN') ? 'en-c' : by.includes('2.4.1') ? 'aisc-asd' : by.startsWith('ASCE') ? 'aisc-lrfd' : '';
+}
+
 // `changed` is called when something else is wished for.
 export function createWish(changed) {
     let isFilled = false;
@@ -25,9 +31,11 @@ export function createWish(changed) {
         at('kinds-says').textContent = names.length === 0 ? 'Kinds of profiles: none' : `Kinds of profiles: ${names.join(', ')}`;
     }
 
-    at('wish-form').addEventListener('change', () => {
-        sayKinds();
-        changed();
+    at('wish-form').addEventListener('change', sayKinds);
+    at('wish-form').addEventListener('input', ({ target }) => {
+        if (target.id !== 'picked' && target.id !== 'into') {
+            changed();
+        }
     });
     onFiles(at('own-file'), at('own'), ({ text }) => {
         at('own').value = text;
@@ -37,6 +45,7 @@ export function createWish(changed) {
     return {
         // Once: what was chosen stays for the next truss.
         show(choices) {
+            at('standard').value = standardOf(choices.combinations);
             if (!isFilled) {
                 fill(choices);
                 sayKinds();
@@ -45,6 +54,7 @@ export function createWish(changed) {
         },
         wish: () => ({
             grade: at('grade').value,
+            standard: at('standard').value,
             deflection: numberIn('deflection'),
             kinds: [...at('kinds').querySelectorAll('input:checked')].map(({ value }) => value),
             own: at('own').value.trim(),

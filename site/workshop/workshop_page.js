@@ -23,12 +23,13 @@ const asked = (request) => program.ask({ ...wish.wish(), ...groups.wish(), model
 
 const wish = createWish(() => drop('The wishes have changed.'));
 const groups = createGroups(() => drop('The groups have changed.'));
-const range = createRange(asked);
+const range = createRange(asked, () => program.cancel());
 
 // What was chosen does not hold any more.
 function drop(why) {
     asks += 1;
     at('stop').hidden = true;
+    at('chosen').inert = false;
     if (chosen) {
         chosen = null;
         at('chosen').hidden = true;
@@ -41,7 +42,9 @@ function drop(why) {
 function showFigure() {
     at('figure').innerHTML = truss.figure; // made by the program, everything escaped
     const svg = at('figure').querySelector('svg');
-    at('figure-says').textContent = svg ? '' : 'This truss is too large to be drawn here.';
+    at('shown').textContent = svg ? `Drawn with ${truss.shown}.` : '';
+    at('figure-says').textContent = svg ? '' : truss.members.length === 0 ? 'There is no member yet: draw the truss on the board.'
+        : 'This truss is too large to be drawn here.';
     [...svg?.querySelectorAll('path[class^=line]') ?? []].slice(0, truss.members.length).forEach((line, index) => {
         const over = line.cloneNode();
         over.setAttribute('class', 'member');
@@ -49,6 +52,13 @@ function showFigure() {
         over.addEventListener('click', () => groups.toggle(index));
         svg.append(over);
     });
+}
+
+// So that a reload finds it again.
+function keepInAddress() {
+    if (truss.link !== '') {
+        history.replaceState(null, '', `#${truss.link}`);
+    }
 }
 
 function showShape() {
@@ -70,6 +80,7 @@ function showShape() {
 function sayShape() {
     at('rise-says').textContent = `${Number(Number(at('rise').value).toPrecision(4))} ${truss.riseUnit}`;
     at('panels-says').textContent = at('panels').value;
+    at('rise').setAttribute('aria-valuetext', at('rise-says').textContent);
 }
 
 // With their clauses and factors; those that give no member its greatest force are covered by others.
@@ -78,9 +89,9 @@ function showCombinations() {
     const covered = all.filter(({ governs }) => governs === false).length;
     at('combinations').hidden = all.length === 0;
     at('combinations-says').textContent = `${all.length} combinations${covered > 0 ? `, ${covered} of them covered by others` : ''}`;
-    fillTable(at('combinations-table'), 'Combinations', ['Combination', 'By', 'Factors of the cases', 'Greatest force of a member'],
-        all.map(({ name, by, factors, governs }) => [name, by, factors.map((each) => `${each.factor} · ${each.case}`).join(' + '),
-            { true: 'yes', false: 'none' }[governs] ?? '']));
+    fillTable(at('combinations-table'), 'Combinations', ['Combination', 'By', 'Factors of the cases', 'Gives a member its greatest force'],
+        all.map(({ name, by, factors, governs }) => [name, by, factors.map((each) => `${Number(each.factor.toPrecision(6))} · ${each.case}`).join(' + '),
+            { true: 'yes', false: 'no' }[governs] ?? '']));
 }
 
 function show(opened) {
@@ -104,6 +115,8 @@ function show(opened) {
 
 function showChosen(reply) {
     chosen = reply;
+    at('chosen').inert = false;
+    at('keep').disabled = false;
     at('chosen').hidden = false;
     at('choosing-says').textContent = reply.enough ? `${kilograms(reply.mass)} of profiles, the largest use ${share(useOf(reply.groups))}.`
         : 'These profiles are not enough: see which group, and why.';
@@ -121,6 +134,7 @@ function showChosen(reply) {
 async function choose() {
     const mine = asks += 1;
     at('choosing-says').textContent = 'Choosing …';
+    at('chosen').inert = true; // what it shows does not hold any more
     at('stop').hidden = false;
     try {
         const reply = await asked({ do: 'size' });
@@ -141,18 +155,22 @@ async function choose() {
 
 // While a slider moves, only the last place counts.
 let reshaping = false;
+let isStopped = false;
 async function reshape() {
     sayShape();
     if (reshaping) {
         return;
     }
     reshaping = true;
+    isStopped = false;
+    const place = () => `${at('rise').value} ${at('panels').value}`;
     try {
-        for (let at1 = null; at1 !== `${at('rise').value} ${at('panels').value}`;) {
-            at1 = `${at('rise').value} ${at('panels').value}`;
+        for (let done = null; done !== place() && !isStopped;) {
+            done = place();
             const wanted = { rise: Number(at('rise').value), panels: Number(at('panels').value) };
             const before = chosen;
             truss = { ...truss, ...await program.ask({ do: 'reshape', model: truss.model, ...wanted }) };
+            keepInAddress();
             showFigure();
             groups.show(truss);
             await choose();
@@ -173,6 +191,7 @@ async function reshape() {
 }
 
 function keep() {
+    at('keep').disabled = true; // once is enough
     const profiles = chosen.groups.map(({ name, profile }) => `${name} ${profile}`).join(', ');
     kept.push({ name: titleOf(), shape: shapeOf(), mass: chosen.mass, use: useOf(chosen.groups), deflection: chosen.deflection,
         enough: chosen.enough, profiles });
@@ -186,7 +205,7 @@ function keep() {
 }
 
 // `request` is one that answers with a truss.
-const opening = async (request) => {
+const opening = async (request, takesFocus = true) => {
     at('beginning-says').textContent = '';
     try {
         const opened = { notes: [], ...await program.ask(request) };
@@ -194,6 +213,10 @@ const opening = async (request) => {
         at('choosing-says').textContent = '';
         at('rise').min = '';
         show(opened);
+        keepInAddress();
+        if (takesFocus) {
+            at('choosing-title').focus();
+        }
     } catch (error) {
         at('beginning-says').textContent = error.message;
     }
@@ -220,12 +243,17 @@ at('another').addEventListener('click', () => {
 at('opened-back').addEventListener('click', () => {
     at('beginning').hidden = true;
     at('truss-part').hidden = false;
+    at('choosing-title').focus();
 });
 at('wish-form').addEventListener('submit', (event) => {
     event.preventDefault();
     choose();
 });
-at('stop').addEventListener('click', () => program.cancel());
+at('stop').addEventListener('click', () => {
+    isStopped = true;
+    at('wish-form').querySelector('.primary').focus();
+    program.cancel();
+});
 at('chosen-save').addEventListener('click', () => saveFile('truss.json', chosen.model, 'application/json'));
 at('keep').addEventListener('click', keep);
 ['rise', 'panels'].forEach((id) => at(id).addEventListener('input', reshape));
@@ -234,7 +262,7 @@ async function start() {
     at('workshop').hidden = false;
     at('says').textContent = '';
     if (location.hash.length > 1) {
-        await opening({ do: 'open', model: location.hash });
+        await opening({ do: 'open', model: location.hash }, false);
     }
     document.documentElement.dataset.ready = '';
 }

@@ -109,6 +109,8 @@ test('a roof of 24 m goes from nothing to a sheet on a tablet, with few taps', a
 test('the profiles that are chosen are those of the command line, and pass its check', async () => {
     const { page, context } = await arrive(sizes.desktop, linkOf(hall));
     assert.match(await page.locator('#caution').innerText(), /Local codes/);
+    assert.equal(await page.inputValue('#standard'), 'en-c'); // as its loads are factored
+    await page.selectOption('#standard', '');
     await choose(page);
     const asked = gusset(['size', '-', '--kinds', 'shs-hot', '--grade', 'S355', '--deflection', '250'], JSON.stringify(hall));
     assert.equal(asked.status, 0, asked.stderr);
@@ -116,6 +118,56 @@ test('the profiles that are chosen are those of the command line, and pass its c
     assert.equal(name, 'truss.json');
     assert.deepEqual(JSON.parse(text).members, JSON.parse(asked.stdout).members);
     assert.equal(gusset(['check', '-'], text).status, 0);
+    await context.close();
+});
+
+test('what can not be chosen is said: a wrong limit, a class of timber for steel, no group, an unstable truss', async () => {
+    const { page, context } = await arrive(sizes.desktop, linkOf(hall));
+    const says = (words) => page.locator('#choosing-says', { hasText: words }).waitFor();
+    for (const wrong of ['Infinity', '0x10', 'much', '5']) {
+        await page.fill('#deflection', wrong);
+        await press(page, 'Choose the profiles');
+        await says('from 10 to 10,000');
+        await page.fill('#deflection', '250');
+        assert.doesNotMatch(await page.locator('#choosing-says').innerText(), /-Infinity|NaN|undefined/);
+    }
+    await page.selectOption('#grade', 'C24');
+    await press(page, 'Choose the profiles');
+    await says('none of these profiles is made of C24');
+    await page.selectOption('#grade', 'S355');
+    await page.locator('summary', { hasText: 'Other groups' }).click();
+    await page.fill('#picked', hall.members.map(({ a, b }) => `${b}${a}`).join(', '));
+    await page.selectOption('#into', 'none: they keep their sections');
+    await press(page, 'Put them there');
+    await press(page, 'Choose the profiles');
+    await says('no group left');
+    // A joint on a single member, in line with nothing: held by no load that is there.
+    const hung = { ...hall, joints: [...hall.joints, { id: 'Z', x: 20, y: -2 }], members: [...hall.members, { a: 'G', b: 'Z' }] };
+    await page.goto(`${shared.site.address}workshop/${linkOf(hung)}`);
+    await page.locator('html[data-ready]').waitFor();
+    await press(page, 'Choose the profiles');
+    await says('unstable');
+    await context.close();
+});
+
+test('a limit on the deflection is met while there are heavier profiles, and not taken for met where nothing is known', async () => {
+    const { page, context } = await arrive(sizes.desktop, linkOf(hall));
+    await page.fill('#deflection', '1500');
+    await choose(page);
+    assert.doesNotMatch(await page.locator('#chosen-lines').innerText(), /do not help|Different profiles/);
+    assert.doesNotMatch(await page.locator('#choosing-says').innerText(), /not enough/);
+    await page.locator('summary', { hasText: 'Other groups' }).click();
+    await page.fill('#picked', `${hall.members[0].a}-${hall.members[0].b}`);
+    await page.selectOption('#into', 'none: they keep their sections');
+    await press(page, 'Put them there');
+    await choose(page);
+    await page.locator('#choosing-says', { hasText: 'not enough' }).waitFor();
+    assert.match(await page.locator('#chosen-lines').innerText(), /How far joints move is not known/);
+    await press(page, 'Keep it to compare');
+    assert.deepEqual(await cells(page, '#compare-table', 4), ['–']);
+    assert.equal(await page.getByRole('button', { name: 'Keep it to compare' }).isDisabled(), true);
+    await page.reload();
+    await page.locator('#truss-part:not([hidden])').waitFor();
     await context.close();
 });
 
@@ -141,7 +193,7 @@ test('members that are tapped or named become a group, and others keep their sec
     assert.equal(await page.locator('#figure .member.is-asked').count(), 1);
     await page.fill('#picked', 'A-Z');
     await press(page, 'Put them there');
-    assert.equal(await page.locator('#figure-says').innerText(), 'There is no member A-Z.');
+    assert.equal(await page.locator('#figure-says').innerText(), 'There is no member A-Z. Name members by their joints, with commas between them.');
     const [first, second] = hall.members;
     await page.fill('#picked', `${first.a}-${first.b}, ${second.b}${second.a}`);
     await page.fill('#picked', `${first.a}-${first.b}, ${second.a}${second.b}`);

@@ -45,6 +45,14 @@ inline constexpr auto kWhereMovingAdded =
     "Results, Influence: choose a path there and add a load that moves along it."_phrase;
 
 // What a screen reader calls the fields of combinations and moving loads.
+inline constexpr auto kHeadCases = "Load cases"_phrase;
+inline constexpr auto kCellStandsFor = "stands for"_phrase;
+inline constexpr auto kCopyCase = "Copy load case"_phrase;
+inline constexpr auto kRemoveCase = "Remove load case"_phrase;
+inline constexpr auto kNameOfCase = "name of load case {case}"_phrase;
+inline constexpr auto kKindOfCase = "what load case {case} stands for"_phrase;
+inline constexpr auto kCaseStandsFor =
+    "a load case may stand for one of these, or for nothing: {words}"_phrase;
 inline constexpr auto kNameOfCombination = "name of combination {combination}"_phrase;
 inline constexpr auto kNameOfNewCombination = "name of a new combination"_phrase;
 inline constexpr auto kFactorOfCase = "factor of case {case} in combination {combination}"_phrase;

@@ -37,6 +37,9 @@ inline constexpr auto kFactorsOfChecks = "Factors and limits"_phrase;
 inline constexpr auto kAxlesOf = "Axles of {load}"_phrase;
 inline constexpr auto kAxleOfLoad = "axle {n} of {load}"_phrase;
 inline constexpr auto kValueHeading = "value"_phrase;
+inline constexpr auto kCopyHeading = "copy"_phrase;
+inline constexpr auto kCopyThis = "Copy"_phrase;
+inline constexpr auto kCopyThat = "Copy {what}"_phrase;
 inline constexpr auto kRemoveHeading = "remove"_phrase;
 
 // What a screen reader says of a button: its value, and of what.

@@ -1,6 +1,7 @@
 #include "design/sizing/sizing.hpp"
 
 #include "design/sizing/weighed.hpp"
+#include "phrases/design/sizing.hpp"
 #include "statics/solve/solution.hpp"
 
 #include <algorithm>
@@ -13,7 +14,10 @@ namespace {
 // otherwise make two profiles take turns.
 constexpr int kFreeRounds = 8;
 constexpr int kMostRounds = 60;
-constexpr int kMostStiffer = 400;
+constexpr int kMostStiffer = 4000;
+constexpr double kFarFromLimit = 1.25;
+constexpr double kStride = 1.1; // in weight
+constexpr double kSameWeight = 1 + 1e-9;
 // Exchanges between groups: for so many groups at most, with so many heavier profiles of each,
 // evenly spread up to so many times the weight, until so many lighter ones of another have failed
 // in a row.
@@ -139,18 +143,34 @@ private:
         return moved && *moved > wish_.deflection;
     }
 
+    // The next profile with more in its section: lists have profiles of one weight. Far from the
+    // limit in larger steps; what is then too heavy becomes lighter again. The number of profiles
+    // if there is none.
+    std::size_t nextStiffer(std::size_t g, double moved) const {
+        const double stride = moved > kFarFromLimit * wish_.deflection ? kStride : kSameWeight;
+        const double weight = lists_[g][chosen_[g]].weight;
+        std::size_t next = chosen_[g] + 1;
+        while (next < lists_[g].size() && lists_[g][next].weight <= stride * weight) {
+            ++next;
+        }
+        // The last may be less than a step away.
+        const bool isPast = next == lists_[g].size() && lists_[g].back().weight > weight;
+        return isPast ? next - 1 : next;
+    }
+
     // While the truss gives too much, the group whose next profile takes away most of it for its
     // mass becomes heavier.
     Issues stiffen() {
         for (int i = 0; i < kMostStiffer && isTooSoft(); ++i) {
-            const std::optional<std::size_t> best = stiffest();
+            const std::optional<Stiffer> best = stiffest();
             if (!best) {
                 return {};
             }
-            const std::string from = idOf(*best);
-            choose(*best, chosen_[*best] + 1);
-            least_[*best] = chosen_[*best];
-            path_.push_back({*best, from, idOf(*best), SizingReason::Deflection, {}, 0});
+            const std::string from = idOf(best->group);
+            choose(best->group, best->profile);
+            least_[best->group] = best->profile;
+            path_.push_back(
+                {best->group, from, idOf(best->group), SizingReason::Deflection, {}, 0});
             if (const Issues faults = settle(); !faults.empty()) {
                 return faults;
             }
@@ -158,29 +178,37 @@ private:
         return {};
     }
 
-    std::optional<std::size_t> stiffest() {
+    struct Stiffer {
+        std::size_t group = 0;
+        std::size_t profile = 0;
+    };
+    std::optional<Stiffer> stiffest() {
         const double before = deflectionOf(truss_, service_).value_or(0);
-        std::optional<std::size_t> best;
+        std::optional<Stiffer> best;
         double most = 0;
         for (std::size_t g = 0; g < lists_.size(); ++g) {
             const std::size_t was = chosen_[g];
-            if (was + 1 >= lists_[g].size()) {
+            const std::size_t next = nextStiffer(g, before);
+            if (next == lists_[g].size()) {
                 continue;
             }
-            choose(g, was + 1);
+            choose(g, next);
             const double gain = before - deflectionOf(truss_, service_).value_or(before);
-            const double cost = lengthOf(g) * (lists_[g][was + 1].weight - lists_[g][was].weight);
+            const double cost = lengthOf(g) * (lists_[g][next].weight - lists_[g][was].weight);
             choose(g, was);
             const double worth = gain / std::max(cost, 1e-9);
             if (gain > 0 && worth > most) {
                 most = worth;
-                best = g;
+                best = Stiffer{g, next};
             }
         }
         return best;
     }
 
     bool allPass() {
+        if (isTooSoft()) {
+            return false;
+        }
         const Outcome<Envelope> envelope = envelopeOf(truss_, strength_);
         if (!envelope) {
             return false;
@@ -191,7 +219,7 @@ private:
                 return false;
             }
         }
-        return !isTooSoft();
+        return true;
     }
 
     // Until no group alone can take a lighter profile.
@@ -206,9 +234,26 @@ private:
             }
         }
     }
+    // The lightest profile of a group that is stiff enough, given that the chosen one is. In a
+    // determinate truss each movement is linear in 1/A of a group, so that what is stiff enough is
+    // all from a profile on; in others nearly so.
+    std::size_t lightestStiff(std::size_t g) {
+        std::size_t low = 0;
+        std::size_t high = chosen_[g];
+        while (wish_.deflection > 0 && low < high) {
+            const std::size_t middle = (low + high) / 2;
+            choose(g, middle);
+            if (isTooSoft()) {
+                low = middle + 1;
+            } else {
+                high = middle;
+            }
+        }
+        return low;
+    }
     bool lightenOne(std::size_t g) {
         const std::size_t was = chosen_[g];
-        for (std::size_t k = 0; k < was; ++k) {
+        for (std::size_t k = lightestStiff(g); k < was; ++k) {
             choose(g, k);
             if (allPass()) {
                 path_.push_back(
@@ -313,8 +358,8 @@ private:
         }
         Sizing sizing;
         sizing.checks = checkMembers(truss_, envelope.value(), strength_);
-        sizing.deflection = deflectionOf(truss_, service_).value_or(0);
-        sizing.isEnough = !isTooSoft();
+        sizing.deflection = deflectionOf(truss_, service_);
+        sizing.isEnough = wish_.deflection <= 0 || (sizing.deflection && !isTooSoft());
         for (std::size_t g = 0; g < lists_.size(); ++g) {
             sizing.groups.push_back(sizedGroup(g, sizing.checks));
             sizing.isEnough = sizing.isEnough && sizing.groups.back().isEnough;
@@ -373,6 +418,9 @@ private:
 } // namespace
 
 Outcome<Sizing> lightest(const Truss& truss, const SizingWish& wish) {
+    if (solve(truss).status == Status::Mechanism) {
+        return Issue{IssueCode::NotComputed, "", phrase::kSizeUnstable};
+    }
     Outcome<std::vector<WeighedList>> lists = listsOf(truss, wish);
     if (!lists) {
         return lists.issues();

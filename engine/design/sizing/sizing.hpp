@@ -62,14 +62,14 @@ struct Sizing {
     Truss truss; // with the profiles as sections
     std::vector<SizedGroup> groups;
     std::vector<SizingStep> path;
-    double mass = 0;       // kg, of all members that can be weighed
-    double deflection = 0; // m, the largest in service
-    bool isEnough = false; // all groups, and the deflection
-    MemberChecks checks{}; // of `truss`, the worst of each member
+    double mass = 0;                    // kg, of all members that can be weighed
+    std::optional<double> deflection{}; // m, the largest in service; none: a stiffness is not known
+    bool isEnough = false;              // all groups, and the deflection
+    MemberChecks checks{};              // of `truss`, the worst of each member
 };
 
-// Fails on a group without members or profiles, on a profile without mass, and where the truss has
-// no forces (the issues say why).
+// Fails on a group without members or profiles, on a profile without mass, on a mechanism, and
+// where the truss has no forces (the issues say why).
 [[nodiscard]] Outcome<Sizing> lightest(const Truss&, const SizingWish&);
 
 // Whether a check is passed: nothing is lacking or not covered, used no more than allowed, and not

@@ -37,8 +37,10 @@ Outcome<Stock> stockOf(std::string_view grade, const std::vector<Profile>& profi
     Stock stock;
     stock.material = steel ? *steelOf(*steel, 0, units) : timberOf(*timber, units);
     for (const Profile& profile : profiles) {
-        const std::optional<Material> own =
-            steel ? steelOf(*steel, thicknessOf(profile), units) : std::optional(stock.material);
+        const bool isMadeOf = (profile.section.shape == "timber") == (timber != nullptr);
+        const std::optional<Material> own = !isMadeOf ? std::nullopt
+                                            : steel   ? steelOf(*steel, thicknessOf(profile), units)
+                                                      : std::optional(stock.material);
         if (!own || own->strength != stock.material.strength ||
             own->ultimate != stock.material.ultimate) {
             ++stock.leftOut;

@@ -161,6 +161,7 @@ Statement name(const Truss& truss, const SetCombinations& edit) {
                        phrase::kEditRemoveCombination, phrase::kEditCombinations},
                       truss.combinations, edit.to);
 }
+Statement name(const Truss&, const ChangeLoadCases& edit) { return edit.name; }
 Statement name(const Truss& truss, const SetMovingLoads& edit) {
     return nameOfList({phrase::kEditAddMovingLoad, phrase::kEditChangeMovingLoad,
                        phrase::kEditRemoveMovingLoad, phrase::kEditMovingLoads},

@@ -316,6 +316,13 @@ Refusal change(Truss& truss, const SetCombinations& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const ChangeLoadCases& edit) {
+    truss.loads = edit.loads;
+    truss.cases = edit.cases;
+    truss.combinations = edit.combinations;
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetMovingLoads& edit) {
     truss.moving = edit.to;
     return std::nullopt;
@@ -356,6 +363,7 @@ template Edit::Edit(RemoveSection);
 template Edit::Edit(UseSection);
 template Edit::Edit(WarmMembers);
 template Edit::Edit(SetCombinations);
+template Edit::Edit(ChangeLoadCases);
 template Edit::Edit(SetMovingLoads);
 template Edit::Edit(SetTitle);
 template Edit::Edit(SetUnits);

@@ -139,6 +139,12 @@ struct SetChecks { // how members are checked
 struct SetCombinations { // the complete new list
     std::vector<Combination> to;
 };
+struct ChangeLoadCases { // the complete new lists; made by model/edit/load_cases
+    std::vector<Load> loads;
+    std::vector<LoadCase> cases;
+    std::vector<Combination> combinations;
+    Statement name; // for undo: "Copy case snow"
+};
 struct SetMovingLoads { // the complete new list
     std::vector<MovingLoad> to;
 };
@@ -151,8 +157,8 @@ using EditKind =
     std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
                  SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
                  CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
-                 WarmMembers, SetCombinations, SetMovingLoads, SetTitle, SetUnits, SetClassSettings,
-                 SetChecks, ReplaceTruss>;
+                 WarmMembers, SetCombinations, ChangeLoadCases, SetMovingLoads, SetTitle, SetUnits,
+                 SetClassSettings, SetChecks, ReplaceTruss>;
 
 // One of these, shared because it never changes. It is created and taken apart only in edit.cpp:
 // inline, the variant would be most of each object file that passes an edit on.

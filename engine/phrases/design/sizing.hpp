@@ -29,6 +29,11 @@ inline constexpr auto kSizedMass = "All members that can be weighed: {mass}."_ph
 inline constexpr auto kSizedMoves = "Joints move up or down by at most {moved} in service."_phrase;
 inline constexpr auto kSizedMovesTooFar =
     "Joints move up or down by {moved} in service, more than {allowed}: heavier profiles of these lists do not help."_phrase;
+inline constexpr auto kSizedMovesUnknown =
+    "How far joints move is not known: a member has no section with its area, or no material with its E."_phrase;
+inline constexpr auto kSizeUnstable =
+    "the truss is unstable, or is held only by how it is loaded: brace it, then choose profiles"_phrase;
+inline constexpr auto kSizedNoWeight = "Own weight is not among the loads."_phrase;
 inline constexpr auto kSizedShares =
     "Different profiles: {count}. Then at least {mass} under the same forces, {more} more."_phrase;
 

@@ -8,6 +8,10 @@ namespace gusset::phrase {
 inline constexpr auto kNothingToDo = "this request asks for nothing that is known here"_phrase;
 inline constexpr auto kNoKindsChosen =
     "there is nothing to choose from: take at least one kind of profiles, or a list of your own"_phrase;
+inline constexpr auto kNoneOfGrade =
+    "none of these profiles is made of {grade}: classes of timber go with timber, grades of steel with all other kinds"_phrase;
+inline constexpr auto kNoGroupLeft =
+    "there is no group left to choose profiles for: make one, or take the groups by role again"_phrase;
 inline constexpr auto kNoSupportsYet =
     "the truss has no supports yet: put them on at the board, then choose profiles"_phrase;
 inline constexpr auto kNoLoadsYet =

@@ -13,6 +13,8 @@ inline constexpr auto kMaterialGone = "that material is no longer there"_phrase;
 inline constexpr auto kSectionGone = "that section is no longer there"_phrase;
 inline constexpr auto kCopiedGone = "that thing to copy is no longer there"_phrase;
 inline constexpr auto kLabelTaken = "there is a joint {label} already: choose another label"_phrase;
+inline constexpr auto kCaseTaken = "there is a load case {id} already: choose another name"_phrase;
+inline constexpr auto kCaseNeedsName = "a load case needs a name"_phrase;
 inline constexpr auto kLiesAlong =
     "a member can't lie along member {member}: end it somewhere else"_phrase;
 inline constexpr auto kNeedsTwoJoints =

@@ -46,6 +46,10 @@ inline constexpr auto kEditChangeSection = "Change section {id}"_phrase;
 inline constexpr auto kEditRemoveSection = "Remove section"_phrase;
 inline constexpr auto kEditUseSection = "Use section {id}"_phrase;
 
+inline constexpr auto kEditRenameCase = "Rename load case {id}"_phrase;
+inline constexpr auto kEditCaseKind = "Change load case {id}"_phrase;
+inline constexpr auto kEditCopyCase = "Copy load case {id}"_phrase;
+inline constexpr auto kEditRemoveCase = "Remove load case {id}"_phrase;
 inline constexpr auto kEditAddCombination = "Add combination {id}"_phrase;
 inline constexpr auto kEditChangeCombination = "Change combination {id}"_phrase;
 inline constexpr auto kEditRemoveCombination = "Remove combination {id}"_phrase;

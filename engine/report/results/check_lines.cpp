@@ -322,6 +322,12 @@ std::vector<std::string> checkLines(const Writer& writer, const MemberChecks& ch
     return lines.take();
 }
 
+std::string formulaLine(const Writer& writer, const MemberChecks& checks) {
+    CheckLines lines(writer, checks);
+    lines.sayFormula();
+    return lines.take().front();
+}
+
 std::vector<std::string> checkWarnings(const Writer& writer, const MemberChecks& checks) {
     CheckLines lines(writer, checks);
     if (!checks.members.empty()) {

@@ -46,6 +46,8 @@ struct CheckedLoads {
 // and why.
 [[nodiscard]] std::vector<std::string> checkLines(const Writer&, const MemberChecks&,
                                                   const CheckedLoads&);
+// That of these lines which says what is checked and by which standard.
+[[nodiscard]] std::string formulaLine(const Writer&, const MemberChecks&);
 // Those of these lines that warn about the forces.
 [[nodiscard]] std::vector<std::string> checkWarnings(const Writer&, const MemberChecks&);
 // Those of these lines that say what was not checked, and why.

@@ -5,6 +5,7 @@
 #include "report/results/check_text.hpp"
 #include "report/text/html.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace gusset {
@@ -59,11 +60,12 @@ void addGroup(const Writer& writer, const SizedGroup& sized, const SizingGroup& 
 
 void addDeflection(const Writer& writer, const Sizing& sizing, const SizingWish& wish,
                    std::vector<std::string>& lines) {
-    if (sizing.deflection <= 0) {
+    if (!sizing.deflection) {
+        lines.push_back(sayPlain(writer, phrase::kSizedMovesUnknown));
         return;
     }
-    const std::string moved = millimetres(writer, sizing.deflection);
-    const bool tooFar = wish.deflection > 0 && sizing.deflection > wish.deflection;
+    const std::string moved = millimetres(writer, *sizing.deflection);
+    const bool tooFar = wish.deflection > 0 && *sizing.deflection > wish.deflection;
     lines.push_back(
         tooFar ? said(writer.book, statement(phrase::kSizedMovesTooFar,
                                              {{"moved", moved},
@@ -72,6 +74,13 @@ void addDeflection(const Writer& writer, const Sizing& sizing, const SizingWish&
 }
 
 constexpr double kSameMass = 1e-9;
+
+// What is chosen for the forces alone can share profiles by the forces alone.
+bool isStiffened(const Sizing& sizing) {
+    return std::any_of(sizing.path.begin(), sizing.path.end(), [](const SizingStep& step) {
+        return step.reason == SizingReason::Deflection || step.reason == SizingReason::Serves;
+    });
+}
 
 // What fewer different profiles would cost.
 void addSharing(const Writer& writer, const Sizing& sizing, const SizingWish& wish,
@@ -101,7 +110,16 @@ std::vector<std::string> sizingLines(const Writer& writer, const Sizing& sizing,
     lines.push_back(said(
         writer.book, statement(phrase::kSizedMass, {{"mass", kilograms(writer, sizing.mass)}})));
     addDeflection(writer, sizing, wish, lines);
-    addSharing(writer, sizing, wish, lines);
+    if (!isStiffened(sizing)) {
+        addSharing(writer, sizing, wish, lines);
+    }
+    const std::vector<Load>& loads = writer.truss.loads;
+    if (std::none_of(loads.begin(), loads.end(), [](const Load& load) {
+            return std::holds_alternative<SelfWeight>(load.what);
+        })) {
+        lines.push_back(sayPlain(writer, phrase::kSizedNoWeight));
+    }
+    lines.push_back(formulaLine(writer, sizing.checks));
     return lines;
 }
 

@@ -3,6 +3,7 @@
 
 #include "app/fields/cells.hpp"
 #include "app/fields/fields.hpp"
+#include "support/english.hpp"
 #include "support/trusses/small_truss.hpp"
 #include "support/trusses/strip_truss.hpp"
 
@@ -49,6 +50,30 @@ TEST_CASE("a combination begins with every case, and its factors can be typed an
     CHECK(none.truss.combinations.empty());
     CHECK(undoText(none) == "Remove combination worst");
     CHECK(undone(undone(undone(undone(none)))).truss == truss);
+}
+
+TEST_CASE("a load case is renamed once, and said to be snow; a word that is none is refused") {
+    Truss truss = gable();
+    force(truss, "C", 0, -8, "white");
+    AppState state = typedIn(startWith(truss), "case.1.name", " snow 2026 ");
+    CHECK(state.truss.loads.back().caseId == "snow 2026");
+    CHECK(undoText(state) == "Rename load case white");
+    state = typedIn(state, "case.1.kind", "snow");
+    CHECK(state.truss.cases == std::vector<LoadCase>{{"snow 2026", "snow", {}}});
+    CHECK(listText(state.truss, {ListFieldKind::CaseKind, 1, 0}) == "snow");
+    CHECK(listText(state.truss, {ListFieldKind::CaseKind, 0, 0}).empty());
+    const Outcome<Edit> refused = listEdit(state.truss, {ListFieldKind::CaseKind, 0, 0}, "hail");
+    REQUIRE_FALSE(refused);
+    CHECK(english(refused.issues().front()).find("permanent") != std::string::npos);
+    CHECK_FALSE(canType(state.truss, {ListFieldKind::CaseName, 2, 0}));
+    // Tab goes from a name to its kind and on to the next name.
+    const std::optional<ListField> kind =
+        listFieldAfter(truss, {ListFieldKind::CaseName, 0, 0}, FieldEnd::NextField);
+    REQUIRE(kind);
+    CHECK(*kind == ListField{ListFieldKind::CaseKind, 0, 0});
+    CHECK(listFieldAfter(truss, *kind, FieldEnd::NextField) ==
+          ListField{ListFieldKind::CaseName, 1, 0});
+    CHECK_FALSE(listFieldAfter(truss, {ListFieldKind::CaseKind, 1, 0}, FieldEnd::NextField));
 }
 
 TEST_CASE("a moving load is added to a path, typed into, and taken away again") {

@@ -296,15 +296,58 @@ TEST_CASE("a limit on deflection makes profiles heavier until it is met, and say
     wish.groups = groupsByRole(englishPhrases(), truss, tubes());
     const Sizing strong = lightest(truss, wish).value();
     REQUIRE(strong.isEnough);
-    wish.deflection = 0.7 * strong.deflection;
+    wish.deflection = 0.7 * *strong.deflection;
     const Sizing stiff = lightest(truss, wish).value();
     CHECK(stiff.isEnough);
-    CHECK(stiff.deflection <= wish.deflection);
+    CHECK(*stiff.deflection <= wish.deflection);
     CHECK(stiff.mass > strong.mass);
     CHECK(std::any_of(stiff.path.begin(), stiff.path.end(), [](const SizingStep& step) {
         return step.reason == SizingReason::Deflection;
     }));
     CHECK_THAT(exhaustive(truss, wish).value() / stiff.mass, WithinAbs(1, 0.1));
+}
+
+TEST_CASE(
+    "a limit on deflection that the heaviest profiles meet is met, past profiles of one weight") {
+    Outline outline;
+    outline.form = {.kind = FormKind::Warren, .span = 12, .rise = 1, .panels = 6};
+    outline.loads = {{{"G", LoadSpread::LineOnPlan, 3, 3}, "permanent", LoadedChord::Lower}};
+    outline.rule = CombinationWish{};
+    const Truss truss = roofOf(outline);
+    std::vector<Section> profiles = tubes();
+    for (const Section& tube : tubes()) { // each twice
+        profiles.push_back(tube);
+        profiles.back().id += " again";
+    }
+    SizingWish wish;
+    wish.groups = groupsByRole(englishPhrases(), truss, profiles);
+    SizingWish heaviest = wish;
+    for (SizingGroup& group : heaviest.groups) {
+        group.profiles = {tubes().back()};
+    }
+    wish.deflection = 1.001 * *lightest(truss, heaviest).value().deflection;
+    const Sizing sizing = lightest(truss, wish).value();
+    CHECK(sizing.isEnough);
+    CHECK(*sizing.deflection <= wish.deflection);
+}
+
+TEST_CASE(
+    "a limit on deflection is not met where a member has no stiffness, nor is a mechanism sized") {
+    Outline outline;
+    outline.form = {.kind = FormKind::HoweRoof, .span = 12, .rise = 3, .panels = 4};
+    outline.loads = {{{"G", LoadSpread::LineOnPlan, 3, 3}, "permanent", LoadedChord::Upper}};
+    Truss truss = roofOf(outline);
+    SizingWish wish;
+    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
+    wish.deflection = 0.05;
+    CHECK(lightest(truss, wish).value().isEnough);
+    wish.groups.front().members.pop_back();
+    const Sizing sizing = lightest(truss, wish).value();
+    CHECK_FALSE(sizing.deflection);
+    CHECK_FALSE(sizing.isEnough);
+    truss.joints.push_back({"Z", {14, -2}, {}});
+    truss.members.push_back({JointId{0}, JointId{static_cast<int>(truss.joints.size()) - 1}, ""});
+    REQUIRE_FALSE(lightest(truss, wish));
 }
 
 TEST_CASE("with fewer different profiles the mass never falls, and with all it is the sizing's") {

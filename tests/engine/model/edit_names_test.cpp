@@ -1,6 +1,8 @@
 // What undo calls each kind of edit, in any language.
 
 #include "model/edit/edit.hpp"
+#include "model/edit/load_cases.hpp"
+#include "statics/equilibrium/structure.hpp"
 #include "support/reading/mock_language.hpp"
 #include "support/trusses/small_truss.hpp"
 
@@ -77,6 +79,10 @@ std::vector<Edit> editsOfLists(Truss truss) {
     truss.moving.front().id = "V3";
     edits.emplace_back(SetCombinations{truss.combinations});
     edits.emplace_back(SetMovingLoads{truss.moving});
+    edits.push_back(renameCase(truss, caseNames(truss).front(), "G").value());
+    edits.push_back(setCaseKind(truss, caseNames(truss).front(), "snow"));
+    edits.push_back(copyCase(truss, caseNames(truss).front()));
+    edits.push_back(removeCase(truss, caseNames(truss).front()));
     return edits;
 }
 

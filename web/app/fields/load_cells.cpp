@@ -1,5 +1,6 @@
 #include "app/fields/load_cells.hpp"
 
+#include "app/fields/case_cells.hpp"
 #include "app/fields/cell_text.hpp"
 #include "app/fields/typed_text.hpp"
 #include "model/quantity/quantity_input.hpp"
@@ -59,6 +60,8 @@ std::optional<double> numberIn(const Truss& truss, const ListField& field) {
         return loadOf(truss, field).uniform ? loadOf(truss, field).uniform->length : std::nullopt;
     case ListFieldKind::CombinationName:
     case ListFieldKind::MovingName:
+    case ListFieldKind::CaseName:
+    case ListFieldKind::CaseKind:
         break;
     }
     return std::nullopt;
@@ -66,6 +69,9 @@ std::optional<double> numberIn(const Truss& truss, const ListField& field) {
 
 std::string nameIn(const Truss& truss, const ListField& field) {
     const auto row = static_cast<std::size_t>(field.row);
+    if (ofCases(field)) {
+        return caseText(truss, field);
+    }
     if (field.kind == ListFieldKind::CombinationName) {
         return row < truss.combinations.size() ? truss.combinations[row].id : "";
     }
@@ -188,10 +194,18 @@ std::string freeName(const Writer& writer) {
 
 } // namespace
 
+bool isNamed(const ListField& field) {
+    return ofCases(field) || field.kind == ListFieldKind::CombinationName ||
+           field.kind == ListFieldKind::MovingName;
+}
+
 bool canType(const Truss& truss, const ListField& field) {
     const auto within = [](int index, std::size_t count) {
         return index >= 0 && index < static_cast<int>(count);
     };
+    if (ofCases(field)) {
+        return within(field.row, caseNames(truss).size());
+    }
     if (ofCombinations(field)) {
         const bool name = field.kind == ListFieldKind::CombinationName;
         return within(field.row, truss.combinations.size() + (name ? 1 : 0)) &&
@@ -226,6 +240,12 @@ std::optional<ListField> listFieldAfter(const Truss& truss, const ListField& fie
         next.part += at == (step > 0) ? 0 : step;
     } else if (axle || field.kind == ListFieldKind::Factor) {
         next.part += step;
+    } else if (ofCases(field) && how != FieldEnd::Below) {
+        const bool name = field.kind == ListFieldKind::CaseName;
+        next.kind = name ? ListFieldKind::CaseKind : ListFieldKind::CaseName;
+        next.row += name == (step > 0) ? 0 : step;
+    } else if (ofCases(field)) {
+        next.row += step;
     } else if (field.kind == ListFieldKind::CombinationName && step > 0) {
         next.kind = ListFieldKind::Factor;
     } else if (field.kind == ListFieldKind::SpreadForce && step > 0) {
@@ -247,9 +267,11 @@ std::string listLook(const Truss& truss, const ListField& field) {
 }
 
 Outcome<Edit> listEdit(const Truss& truss, const ListField& field, const std::string& typed) {
-    const bool name =
-        field.kind == ListFieldKind::CombinationName || field.kind == ListFieldKind::MovingName;
+    const bool name = isNamed(field);
     const std::string text = name ? trimmed(typed) : withPoints(truss, trimmed(typed));
+    if (ofCases(field)) {
+        return editCase(truss, field, text);
+    }
     if (ofCombinations(field)) {
         return editCombination(truss, field, text);
     }
@@ -287,6 +309,9 @@ std::string nameOfCombinations(const Writer& writer, const ListField& field) {
 } // namespace
 
 std::string listName(const Writer& writer, const ListField& field) {
+    if (ofCases(field)) {
+        return caseFieldName(writer, field);
+    }
     if (ofCombinations(field)) {
         return nameOfCombinations(writer, field);
     }

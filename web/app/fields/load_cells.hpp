@@ -1,6 +1,6 @@
 #pragma once
-// Load combinations and moving loads as fields that can be edited: what a field holds, what it is
-// called, and the edit that a typed text asks for.
+// Load cases, combinations and moving loads as fields that can be edited: what a field holds, what
+// it is called, and the edit that a typed text asks for.
 
 #include "app/fields/field.hpp"
 #include "app/state/field_id.hpp"
@@ -16,6 +16,7 @@
 namespace gusset {
 
 [[nodiscard]] bool canType(const Truss&, const ListField&);
+[[nodiscard]] bool isNamed(const ListField&); // holds words, not a number
 // The text of the field when typing begins, and the text for display.
 [[nodiscard]] std::string listText(const Truss&, const ListField&);
 [[nodiscard]] std::string listLook(const Truss&, const ListField&);

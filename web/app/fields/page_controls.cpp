@@ -2,6 +2,7 @@
 
 #include "app/fields/cell_text.hpp"
 #include "app/fields/load_cells.hpp"
+#include "model/edit/load_cases.hpp"
 #include "phrases/page_text.hpp"
 
 #include <algorithm>
@@ -71,6 +72,15 @@ void showPart(const AppState& state, PagePart part, Actions& actions) {
         return actions.push_back(Set{&InfluenceView::byHand, on});
     case PagePart::UnderMoving:
         return actions.push_back(Set{&InfluenceView::members, on});
+    }
+}
+
+void ofCase(const Truss& truss, const PageControl& control, Actions& actions) {
+    const std::vector<std::string> cases = caseNames(truss);
+    if (static_cast<std::size_t>(control.row) < cases.size()) {
+        const std::string& name = cases[static_cast<std::size_t>(control.row)];
+        actions.push_back(Commit{control.press == PagePress::CopyCase ? copyCase(truss, name)
+                                                                      : removeCase(truss, name)});
     }
 }
 
@@ -161,6 +171,9 @@ void press(const AppState& state, const PageControl& control, const std::string&
             actions.push_back(Commit{addMovingLoad({*state.book, state.truss}, path)});
         }
         return;
+    case PagePress::CopyCase:
+    case PagePress::RemoveCase:
+        return ofCase(state.truss, control, actions);
     case PagePress::RemoveCombination:
     case PagePress::RemoveMoving:
     case PagePress::RemoveAxle:

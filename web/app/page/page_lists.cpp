@@ -22,7 +22,10 @@ std::string listHtml(const Writer& writer, const ListField& field) {
     if (!canType(writer.truss, field)) {
         return {};
     }
-    const std::string look = listLook(writer.truss, field);
+    const std::string has = listLook(writer.truss, field);
+    const std::string look = has.empty() && field.kind == ListFieldKind::CaseKind
+                                 ? sayPlain(writer, phrase::kNone)
+                                 : has;
     const bool isNew = look.empty() && field.kind == ListFieldKind::CombinationName;
     const std::string name = listName(writer, field);
     return isNew ? buttonHtml({"cell", keyOf(field), "", sayPlain(writer, phrase::kAdd),
@@ -106,6 +109,29 @@ std::string movingLoadHtml(const Writer& writer, int row) {
 }
 
 } // namespace
+
+std::string casesHtml(const AppState& state) {
+    const Writer writer{*state.book, state.truss};
+    const std::vector<std::string> cases = caseNames(state.truss);
+    if (cases.empty()) {
+        return {};
+    }
+    std::string html = tableBegin(
+        sayPlain(writer, phrase::kHeadCases),
+        {sayPlain(writer, phrase::kCellName), sayPlain(writer, phrase::kCellStandsFor),
+         sayPlain(writer, phrase::kCopyHeading), sayPlain(writer, phrase::kRemoveHeading)});
+    for (int row = 0; row < static_cast<int>(cases.size()); ++row) {
+        const std::string& name = cases[static_cast<std::size_t>(row)];
+        html += "<tr><th scope=\"row\">" + listHtml(writer, {ListFieldKind::CaseName, row, 0}) +
+                "</th>" + inCell(listHtml(writer, {ListFieldKind::CaseKind, row, 0})) +
+                inCell(buttonHtml({"press", keyOf(PageControl{PagePress::CopyCase, row, 0}), "",
+                                   sayPlain(writer, phrase::kCopyThis),
+                                   sayPlain(writer, phrase::kCopyThat, {{"what", name}})})) +
+                inCell(removeListed(writer.book, {PagePress::RemoveCase, row, 0}, name)) +
+                "</tr>\n";
+    }
+    return html + kTableEnd;
+}
 
 std::string combinationsHtml(const AppState& state) {
     const Writer writer{*state.book, state.truss};

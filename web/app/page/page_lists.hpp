@@ -8,6 +8,7 @@
 
 namespace gusset {
 
+[[nodiscard]] std::string casesHtml(const AppState&); // empty without loads
 [[nodiscard]] std::string combinationsHtml(const AppState&);
 [[nodiscard]] std::string movingLoadsHtml(const AppState&);
 [[nodiscard]] std::string settingsHtml(const AppState&); // units and class settings

@@ -246,8 +246,8 @@ std::string pageTextHtml(const AppState& state, const Derived& derived, PageCell
     html += typed ? lineHtml(sayPlain(book, phrase::kPressToType)) : "";
     html += modelTablesHtml({book, truss}, cells);
     if (typed) {
-        html += headingHtml(book, phrase::kCasesHeading) + combinationsHtml(state) +
-                movingLoadsHtml(state) + settingsHtml(state);
+        html += headingHtml(book, phrase::kCasesHeading) + casesHtml(state) +
+                combinationsHtml(state) + movingLoadsHtml(state) + settingsHtml(state);
     }
     return html;
 }

@@ -43,6 +43,8 @@ enum class PagePress {
     Redo,
     ShowPart, // row: a PagePart (state.hpp)
     RemoveCombination,
+    CopyCase,
+    RemoveCase,
     RemoveMoving,
     RemoveAxle,
     AddMoving, // text: the joints of its path, by their numbers
@@ -64,7 +66,7 @@ enum class PageList { Cut, Path }; // names of members or joints, one after the 
 
 enum class TitleField { Header, Page };
 
-// Load combinations and moving loads.
+// Load cases, combinations and moving loads.
 enum class ListFieldKind {
     CombinationName,
     Factor, // of a case in a combination; empty: the case is not in it
@@ -73,10 +75,13 @@ enum class ListFieldKind {
     AxleForce,    // force units, positive down, as axle loads are given
     SpreadForce,  // of a spread load, per unit length, positive down; empty: none
     SpreadLength, // length units; empty: the worst length
+    CaseName,
+    CaseKind, // what it stands for: a word of design/loading/actions, or empty
 };
 struct ListField {
     ListFieldKind kind = ListFieldKind::CombinationName;
-    int row = 0;  // of the combination or moving load; one past the last combination: a new one
+    int row =
+        0; // of the case, combination or moving load; one past the last combination: a new one
     int part = 0; // of the case (see caseNames) or axle; one past the last axle: a new one
 
     friend bool operator==(const ListField&, const ListField&) = default;

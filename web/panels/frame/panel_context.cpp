@@ -185,15 +185,16 @@ void pressableRow(PanelContext& context, Table& table, const ThingId& thing) {
     }
 }
 
-bool trashButton(const Ui& ui, const Table::Box& box, const std::string& label) {
+bool cellButton(const Ui& ui, const Table::Box& box, const std::string& label, Icon icon) {
     const ImVec2 back = ImGui::GetCursorScreenPos();
     ImGui::SetCursorScreenPos(box.low);
     const bool pressed =
         ImGui::InvisibleButton(label.c_str(), {box.high.x - box.low.x, box.high.y - box.low.y});
     const bool lit = ImGui::IsItemHovered();
-    drawIcon(*ImGui::GetWindowDrawList(), Icon::Trash,
+    const auto& ink = icon == Icon::Trash ? ui.palette->warning : ui.palette->accent;
+    drawIcon(*ImGui::GetWindowDrawList(), icon,
              {(box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2}, ui.px(18),
-             packed(lit ? ui.palette->warning : ui.palette->edge));
+             packed(lit ? ink : ui.palette->edge));
     drawFocus(ui, visiblePart(label.c_str()));
     ImGui::SetCursorScreenPos(back);
     return pressed;

@@ -4,6 +4,7 @@
 
 #include "app/fields/cells.hpp"
 #include "panels/frame/panels.hpp"
+#include "ui/icons.hpp"
 #include "ui/table.hpp"
 #include "ui/widgets.hpp"
 
@@ -50,7 +51,11 @@ void pressableRow(PanelContext&, Table&, const ThingId&);
 void drawForceSign(ImDrawList&, const Ui&, Ink, ImVec2 at, float length);
 
 // Removes the row of a table, in its last cell. `label` is its name, with ## and a unique suffix.
-[[nodiscard]] bool trashButton(const Ui&, const Table::Box&, const std::string& label);
+[[nodiscard]] bool cellButton(const Ui&, const Table::Box&, const std::string& label, Icon);
+[[nodiscard]] inline bool trashButton(const Ui& ui, const Table::Box& box,
+                                      const std::string& label) {
+    return cellButton(ui, box, label, Icon::Trash);
+}
 
 // How far the page's content has got.
 template <class Shown>

@@ -11,6 +11,7 @@ namespace gusset {
 
 void modelTab(PanelContext&);          // tables that can be edited
 void propertyTables(PanelContext&);    // sections and materials
+void casesTable(PanelContext&);        // if there are loads; in the model tab
 void combinationsTable(PanelContext&); // of load cases, with factors; in the model tab
 void movingTables(PanelContext&);      // all moving loads; likewise
 void modelSettings(PanelContext&);     // units, at the end of the model tab

@@ -1,3 +1,5 @@
+#include "app/fields/load_cells.hpp"
+#include "model/edit/load_cases.hpp"
 #include "panels/frame/tabs.hpp"
 #include "panels/pages/list_field.hpp"
 #include "phrases/columns.hpp"
@@ -34,7 +36,42 @@ void combination(PanelContext& context, Table& table, int row) {
     }
 }
 
+void loadCase(PanelContext& context, Table& table, int row, const std::string& name) {
+    const Truss& truss = context.state.truss;
+    table.row({.id = row});
+    listField(context, table.cell(0), {ListFieldKind::CaseName, row, 0},
+              words(context, phrase::kCellName));
+    listField(context, table.cell(1), {ListFieldKind::CaseKind, row, 0},
+              words(context, phrase::kNone));
+    const std::string number = std::to_string(row);
+    if (cellButton(context.ui, table.cell(2), wordsAs(context, phrase::kCopyCase, "##") + number,
+                   Icon::Plus)) {
+        context.actions.push_back(Commit{copyCase(truss, name)});
+    }
+    if (trashButton(context.ui, table.cell(3),
+                    wordsAs(context, phrase::kRemoveCase, "##") + number)) {
+        context.actions.push_back(Commit{removeCase(truss, name)});
+    }
+}
+
 } // namespace
+
+void casesTable(PanelContext& context) {
+    const std::vector<std::string> cases = caseNames(context.state.truss);
+    if (cases.empty()) {
+        return;
+    }
+    const std::array columns{Column{{words(context, phrase::kCellName)}, 110, 1},
+                             Column{{words(context, phrase::kCellStandsFor)}, 110, 1},
+                             Column{{}, kTouchTarget, 0}, Column{{}, kTouchTarget, 0}};
+    const int count = static_cast<int>(cases.size());
+    countedHeading(context, phrase::kHeadCases, count);
+    Table table(context.ui, "cases", columns);
+    table.header();
+    for (int row = 0; row < count; ++row) {
+        loadCase(context, table, row, cases[static_cast<std::size_t>(row)]);
+    }
+}
 
 void combinationsTable(PanelContext& context) {
     const Truss& truss = context.state.truss;
@@ -60,8 +97,7 @@ void listField(PanelContext& context, const Table::Box& box, const ListField& of
     if (!canType(truss, of)) {
         return;
     }
-    const bool name =
-        of.kind == ListFieldKind::CombinationName || of.kind == ListFieldKind::MovingName;
+    const bool name = isNamed(of);
     FieldLook look;
     look.field = of;
     look.name = listName({*context.state.book, truss}, of);

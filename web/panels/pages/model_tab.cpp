@@ -37,6 +37,7 @@ void modelTab(PanelContext& context) {
     drawModelTable(context, CellTable::Supports);
     drawModelTable(context, CellTable::Loads, belowLoads);
     propertyTables(context);
+    casesTable(context);
     combinationsTable(context);
     movingTables(context);
     modelSettings(context);
