@@ -5,14 +5,13 @@
 // - open { model }: title, model, figure, members; the groups of members by role; what there is to
 //   choose from: kinds of profiles with their sources, grades; whether it is as its outline makes
 //   it, and then rise and panels
-// - trace { drawing, unit (or empty, as the drawing says), width (in it, 0: as drawn) }: the same
-// for
-//   the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
+// - trace { drawing, unit (or empty, as the drawing says), width (in it, 0: as drawn) }: the same,
+//   for the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
 // - lines { model, as: "dxf" or "csv" }: "text", the centre lines or the table
 // - size { model, grade, deflection (x of L/x, 0: none), kinds, own (a list as CSV, or empty),
 //   groups (by role if there are none), standard (en-a0 to en-d, aisc-lrfd, aisc-asd; else the
-//   truss's own) }: the profiles of each group, in words and figures; the
-//   model with them, as text and as a link
+//   truss's own) }: the profiles of each group, in words and figures; the model with them, as text
+//   and as a link
 // - reshape { model, rise, panels }: the same truss with these, as open answers
 // - vary { as size, and what: "rise" or "panels", from, to, count }: for each value the mass, the
 //   greatest use and the deflection with the lightest profiles

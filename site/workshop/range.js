@@ -1,6 +1,6 @@
 // Mass and deflection over a range of rises or panels, drawn, as a table, and to be saved.
 import { chartOf } from './chart.js';
-import { fillTable, kilograms, millimetres, number, share } from './tables.js';
+import { showTable, kilograms, millimetres, number, share } from './tables.js';
 import { numberIn } from './typed.js';
 import { at } from '../element.js';
 import { paper, pngOf } from '../png.js';
@@ -12,7 +12,7 @@ const points = 9;
 export function createRange(asked, stop) {
     let truss = null;
     let asks = 0; // an answer to any but the last is dropped
-    let drawn = null; // { svg, points, what }
+    let drawn = null; // { svg, points, across }
     const say = (words) => { at('ranging-says').textContent = words; };
     const acrossOf = (what) => (what === 'rise' ? `rise, ${truss.riseUnit}` : 'panels');
 
@@ -31,7 +31,7 @@ export function createRange(asked, stop) {
         }
         drawn = { svg: chartOf(all, { across, shown: truss[what] }), points: all, across };
         at('chart').innerHTML = drawn.svg; // made here of numbers
-        fillTable(at('range-table'), `Mass over ${across}`, [across, number('mass'), number('largest use'), number('deflection')],
+        showTable(at('range-table'), `Mass over ${across}`, [across, number('mass'), number('largest use'), number('deflection')],
             all.map(({ value, mass, use, deflection, enough }) => [Number(value.toPrecision(4)), number(kilograms(mass)),
                 number(share(use), use > 1), number(`${millimetres(deflection)}${mass !== undefined && !enough ? ', not enough' : ''}`)]));
         const enough = there.filter((point) => point.enough);

@@ -14,9 +14,9 @@ const row = (cells, tag) => element('tr', {}, ...cells.map((cell, index) => {
 
 export const number = (text, isPoor = false) => ({ text, isNumber: true, isPoor });
 
-export function fillTable(table, caption, head, rows) {
-    table.replaceChildren(element('caption', { textContent: caption }), element('thead', {}, row(head, 'th')),
-        element('tbody', {}, ...rows.map((cells) => row(cells, 'td'))));
+export function showTable(place, caption, head, rows) {
+    place.replaceChildren(element('table', {}, element('caption', { textContent: caption }), element('thead', {}, row(head, 'th')),
+        element('tbody', {}, ...rows.map((cells) => row(cells, 'td')))));
 }
 
 export const share = (use) => (use === undefined ? '–' : use.toFixed(2));

@@ -2,7 +2,7 @@
 // trusses compared. Nothing leaves the device.
 import { createGroups } from './groups.js';
 import { createRange } from './range.js';
-import { fillTable, kilograms, millimetres, number, share } from './tables.js';
+import { showTable, kilograms, millimetres, number, share } from './tables.js';
 import { numberIn } from './typed.js';
 import { createWish } from './wish.js';
 import { at, element } from '../element.js';
@@ -13,7 +13,7 @@ import { onFiles } from '../taken_files.js';
 const program = programIn(new URL('worker.js', import.meta.url));
 let truss = null; // what the program said of it when it was opened
 let chosen = null; // its profiles, once they are
-let kept = []; // trusses with profiles, to be compared: { name, shape, mass, use, deflection, profiles, link }
+const kept = []; // trusses with profiles, to be compared: { name, shape, mass, use, deflection, enough, profiles }
 let asks = 0; // for profiles; an answer to any but the last is dropped
 
 const titleOf = () => truss.title || 'A truss without a title';
@@ -89,7 +89,7 @@ function showCombinations() {
     const covered = all.filter(({ governs }) => governs === false).length;
     at('combinations').hidden = all.length === 0;
     at('combinations-says').textContent = `${all.length} combinations${covered > 0 ? `, ${covered} of them covered by others` : ''}`;
-    fillTable(at('combinations-table'), 'Combinations', ['Combination', 'By', 'Factors of the cases', 'Gives a member its greatest force'],
+    showTable(at('combinations-table'), 'Combinations', ['Combination', 'By', 'Factors of the cases', 'Gives a member its greatest force'],
         all.map(({ name, by, factors, governs }) => [name, by, factors.map((each) => `${Number(each.factor.toPrecision(6))} · ${each.case}`).join(' + '),
             { true: 'yes', false: 'no' }[governs] ?? '']));
 }
@@ -120,7 +120,7 @@ function showChosen(reply) {
     at('chosen').hidden = false;
     at('choosing-says').textContent = reply.enough ? `${kilograms(reply.mass)} of profiles, the largest use ${share(useOf(reply.groups))}.`
         : 'These profiles are not enough: see which group, and why.';
-    fillTable(at('chosen-table'), 'The profile of each group',
+    showTable(at('chosen-table'), 'The profile of each group',
         ['Group', 'Profile', number('Used'), number('Mass'), 'Used most'],
         reply.groups.map(({ name, profile, use, mass, worst, enough }) => [name, enough ? profile : { text: `${profile}, not enough`, isPoor: true },
             number(share(use), use > 1), number(kilograms(mass)), worst]));
@@ -197,7 +197,7 @@ function keep() {
         enough: chosen.enough, profiles });
     const [first] = kept;
     at('comparing').hidden = false;
-    fillTable(at('compare-table'), 'Trusses with profiles, compared with the first',
+    showTable(at('compare-table'), 'Trusses with profiles, compared with the first',
         ['Truss', number('Mass'), number('Against the first'), number('Used'), number('Moves'), 'Profiles'],
         kept.map((each) => [each.shape === '' ? each.name : `${each.name}, ${each.shape}`, number(kilograms(each.mass)),
             number(each === first ? '–' : `${each.mass < first.mass ? '−' : '+'}${kilograms(Math.abs(each.mass - first.mass))}`),
@@ -227,8 +227,7 @@ at('open-form').addEventListener('submit', (event) => {
     opening({ do: 'open', model: at('opened').value.trim() });
 });
 onFiles(at('opened-file'), at('open-form'), ({ text }) => opening({ do: 'open', model: text }));
-at('drawing-form').addEventListener('submit', (event) => event.preventDefault());
-onFiles(at('drawing-file'), at('drawing-form'), ({ text }) => opening({ do: 'trace', drawing: text, unit: at('drawing-unit').value,
+onFiles(at('drawing-file'), at('drawing-part'), ({ text }) => opening({ do: 'trace', drawing: text, unit: at('drawing-unit').value,
     width: numberIn('drawing-width') }));
 at('lines-save').addEventListener('click', async () => {
     const { text } = await program.ask({ do: 'lines', model: truss.model, as: 'dxf' });

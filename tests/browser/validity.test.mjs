@@ -186,7 +186,7 @@ test('labels of a stranger leave the HTML sound', async () => {
 });
 
 test('the pages and the manual are sound HTML', async () => {
-    for (const file of ['site/index.html', 'site/help/index.html', 'site/course/index.html']) {
+    for (const file of ['site/index.html', 'site/help/index.html', 'site/course/index.html', 'site/workshop/index.html']) {
         await assertSound(readFileSync(path.join(root, file), 'utf8'));
     }
 });
