@@ -74,28 +74,30 @@ test('letters on the stage are as high as the last row needs, as painted', async
 
 test('the pen belongs to its step, and is undone', async () => {
     const { page, context } = await arrive(sizes.desktop);
-    const painted = () => page.locator('#pen').evaluate((canvas) =>
-        new Uint32Array(canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height).data.buffer)
-            .some((value) => value !== 0));
+    const isPainted = (wanted) => page.waitForFunction((expected) => {
+        const canvas = document.querySelector('#pen');
+        const { data } = canvas.getContext('2d').getImageData(0, 0, canvas.width, canvas.height);
+        return data.some((value) => value !== 0) === expected;
+    }, wanted);
     await page.keyboard.press('p');
     await page.mouse.move(300, 300);
     await page.mouse.down();
     await page.mouse.move(500, 350, { steps: 5 });
     await page.mouse.up();
-    assert.equal(await painted(), true);
+    await isPainted(true);
     await screenshot(page, 'lesson-pen');
     const subject = await where(page);
     await page.locator('#contents-open').click();
     await page.locator('#contents button', { hasText: 'Slopes' }).click();
     await page.locator('#where', { hasText: 'Slopes' }).waitFor();
-    assert.equal(await painted(), false, 'another step');
+    await isPainted(false); // on another step
     await page.keyboard.press('Home');
-    assert.equal(await where(page), subject);
-    assert.equal(await painted(), true, 'the step on which it was drawn');
+    await page.locator('#where', { hasText: subject }).waitFor();
+    await isPainted(true); // the step on which it was drawn
     await page.setViewportSize({ width: 1000, height: 700 });
-    assert.equal(await painted(), true);
+    await isPainted(true);
     await page.keyboard.press('u');
-    assert.equal(await painted(), false);
+    await isPainted(false);
     await context.close();
 });
 
