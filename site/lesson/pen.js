@@ -51,7 +51,9 @@ export function createPen(canvas, stage) {
         if (canvas.width !== size[0] || canvas.height !== size[1]) {
             [canvas.width, canvas.height] = size;
         }
-        const context = canvas.getContext('2d');
+        // Kept out of the graphics card: there Chromium 156 sometimes shows an earlier picture again when a canvas is
+        // cleared and nothing is drawn on it, so that a stroke stayed on a step on which it was not drawn.
+        const context = canvas.getContext('2d', { willReadFrequently: true });
         context.setTransform(dense, 0, 0, dense, 0, 0);
         context.clearRect(0, 0, width, height);
         drawStrokes(context, strokes(), { width, height });

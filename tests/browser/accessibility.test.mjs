@@ -1,24 +1,12 @@
 // The page against axe-core's rules (WCAG 2.2 A and AA), with the board and as a page to read; and its keyboard
 // navigation.
 import assert from 'node:assert/strict';
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import { openBoard, openStart } from './board.mjs';
+import { faultsByAxe } from './judged.mjs';
 import { linkTo, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const rules = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-
 const shared = siteAndBrowser();
-
-async function violations(page) {
-    await page.evaluate(axe);
-    const result = await page.evaluate((tags) => window.axe.run({ runOnly: tags }), rules);
-    assert.ok(result.passes.length > 10, 'the rules ran');
-    return result.violations.map(({ id, nodes }) =>
-        `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-}
 
 async function readTables({ page, board }) {
     await page.locator('#skip').focus();
@@ -31,9 +19,9 @@ for (const colorScheme of ['light', 'dark']) {
     test(`axe finds no fault with the board or the page to read, ${colorScheme}`, async () => {
         const opened = await openBoard(shared.browser, shared.site.address, { ...sizes.desktop, colorScheme });
         const { page, context } = opened;
-        assert.deepEqual(await violations(page), []);
+        assert.deepEqual(await faultsByAxe(page), []);
         await readTables(opened);
-        assert.deepEqual(await violations(page), []);
+        assert.deepEqual(await faultsByAxe(page), []);
         await context.close();
     });
 }
@@ -50,12 +38,12 @@ for (const [at, [name, size]] of Object.entries(sizes).entries()) {
             await page.locator(`[data-press="page.show.${part}"]`).click();
             await board.idle();
         }
-        assert.deepEqual(await violations(page), []);
+        assert.deepEqual(await faultsByAxe(page), []);
         await screenshot(page, `tables-page-${name}`);
         for (const working of ['1', '2', '3']) {
             await page.locator('[data-ask="page.ask.8"]').selectOption(working);
             await board.idle();
-            assert.deepEqual(await violations(page), [], `working ${working}`);
+            assert.deepEqual(await faultsByAxe(page), [], `working ${working}`);
         }
         const levels = await page.locator('#page :is(h1, h2, h3, h4, h5, h6)').evaluateAll((all) =>
             all.map(({ tagName }) => Number(tagName[1])));
@@ -63,7 +51,7 @@ for (const [at, [name, size]] of Object.entries(sizes).entries()) {
         await page.locator('[data-cell="page.joint.1.x"]').click();
         await page.keyboard.type('about three');
         await page.keyboard.press('Enter');
-        assert.deepEqual(await violations(page), [], 'a refused text');
+        assert.deepEqual(await faultsByAxe(page), [], 'a refused text');
         assert.deepEqual(errors, []);
         await context.close();
     });
@@ -157,7 +145,7 @@ test('the manual is without fault by axe at a phone’s width, and none of its l
     const missing = [];
     page.on('response', (response) => response.ok() || missing.push(response.url()));
     await page.goto(`${shared.site.address}help/`);
-    assert.deepEqual(await violations(page), []);
+    assert.deepEqual(await faultsByAxe(page), []);
     assert.deepEqual(missing, []);
     const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
     assert.ok(wide <= 0, `${wide} px scroll sideways`);

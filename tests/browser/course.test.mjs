@@ -1,15 +1,14 @@
 // The instructor's page: a question that is set, varied, handed out on paper and to platforms, and marked.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
 import { gusset } from '../cli/support.mjs';
+import { faultsByAxe, tooSmall } from './judged.mjs';
 import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const bridge = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
 const asking = (exercise) => linkOf({ ...bridge, exercise });
 
@@ -24,13 +23,7 @@ async function arrive(size, fragment = '', options = {}) {
     return { page, context };
 }
 
-async function faultsByAxe(page) {
-    await page.evaluate(axe);
-    const { violations } = await page.evaluate(() => window.axe.run({ exclude: [['iframe']] },
-        { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
-    return violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]);
-}
-
+const faults = (page) => faultsByAxe(page, { withFrames: false });
 const part = (page, name) => page.getByRole('navigation').getByRole('button', { name, exact: true }).click();
 const press = (page, name) => page.getByRole('button', { name, exact: true }).click();
 
@@ -79,7 +72,7 @@ test('an instructor asks three things on a laptop, students hand in, and the ins
     const link = await linkMade(page);
     assert.match(link, /\/exercise\/#x=1\./);
     await screenshot(page, 'course-asking-desktop');
-    assert.deepEqual(await faultsByAxe(page), []);
+    assert.deepEqual(await faults(page), []);
 
     // Right: A_y = H_y = 3 · 24 / 2 = 36, AB = 36 · 4/3 = 48. The first turns A_y round, and AB and AC follow from that.
     const turned = await handIn(link, [['A:x', '0', 'zero'], ['A:y', '36', 'down'], ['H:y', '36', 'up'],
@@ -112,7 +105,7 @@ test('an instructor asks three things on a laptop, students hand in, and the ins
     assert.ok(await page.locator('.slip math').count() > 0, 'and the sum with them');
     await page.locator('#sheet').scrollIntoViewIfNeeded();
     await screenshot(page, 'course-slip-desktop');
-    assert.deepEqual(await faultsByAxe(page), []);
+    assert.deepEqual(await faults(page), []);
     const { name, content } = await downloaded(page, () => press(page, 'Save as CSV'));
     assert.equal(name, 'marks.csv');
     assert.match(content.toString(), new RegExp(`^${code},`, 'm'));
@@ -199,7 +192,7 @@ test('variants for a class: each student has a picture, a link and a code, and s
     await page.locator('#series-says', { hasText: '2 variants are made' }).waitFor();
     assert.equal(await page.locator('#variants svg').count(), 2);
     await screenshot(page, 'course-variants-desktop');
-    assert.deepEqual(await faultsByAxe(page), []);
+    assert.deepEqual(await faults(page), []);
     const links = await downloaded(page, () => press(page, 'Save links.csv'));
     const key = await downloaded(page, () => press(page, 'Save key.csv'));
     assert.match(links.content.toString(), /1,Ada a@x,[A-Z0-9]{5},http/);
@@ -231,7 +224,7 @@ test('variants for a class: each student has a picture, a link and a code, and s
     await other.page.locator('#mark-says', { hasText: '1 sheet is marked' }).waitFor();
     assert.match(await other.page.locator('#marks tbody').innerText(), /\t=cmd b@x/);
     await screenshot(other.page, 'course-marking-phone');
-    assert.deepEqual(await faultsByAxe(other.page), []);
+    assert.deepEqual(await faults(other.page), []);
     assert.equal(await other.page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true);
     await other.context.close();
     await context.close();
@@ -245,7 +238,7 @@ test('wishes that can’t be met are said, a search can be stopped, and a truss 
     await page.locator('#beginning-says', { hasText: 'ask for 6 or 8' }).waitFor();
     await page.getByLabel('Held').selectOption('ends');
     await screenshot(page, 'course-beginning-phone');
-    assert.deepEqual(await faultsByAxe(page), []);
+    assert.deepEqual(await faults(page), []);
     await press(page, 'Make it');
     await page.locator('#asking:not([hidden]) h2').waitFor();
     await part(page, 'Variants');
@@ -289,7 +282,7 @@ test('sheets are made on the page as on the command line, and every question of 
     await shown.first().waitFor();
     assert.notEqual(await shown.locator('svg').first().evaluate((svg) => getComputedStyle(svg).display), 'none');
     await screenshot(page, 'course-papers-desktop');
-    assert.deepEqual(await faultsByAxe(page), []);
+    assert.deepEqual(await faults(page), []);
     const { content } = await downloaded(page, () => press(page, 'Save the questions'));
     const picture = content.toString().match(/<file name="[^"]*\.png"[^>]*>([A-Za-z0-9+/=]+)</);
     const png = Buffer.from(picture[1], 'base64');
@@ -347,12 +340,8 @@ test('every state can be read and hit by a thumb, in every size and theme', asyn
             const { page, context } = await arrive(size, asking({ ask: ['reactions', 'forces', 'zero-members'] }), { colorScheme });
             for (const one of ['Truss', 'Question', 'Variants', 'Hand out', 'Mark']) {
                 await part(page, one);
-                assert.deepEqual(await faultsByAxe(page), [], `${one}, ${name}, ${colorScheme}`);
-                assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true, one);
-                const small = await page.evaluate(() => [...document.querySelectorAll('button, select, input[type=text], .button, .tick, .members label, summary, header a')]
-                    .filter((field) => field.offsetParent).map((field) => [field.outerHTML.slice(0, 70), field.getBoundingClientRect()])
-                    .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
-                assert.deepEqual(small, [], `${one}, ${name}`);
+                assert.deepEqual(await faults(page), [], `${one}, ${name}, ${colorScheme}`);
+                assert.deepEqual(await tooSmall(page), [], `${one}, ${name}`);
                 await screenshot(page, `course-${one.toLowerCase().replace(' ', '-')}-${name}-${colorScheme}`);
             }
             await context.close();

@@ -2,7 +2,8 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { arrive as arriveAt, asking, bridge, faultsByAxe, tooSmall } from './exercises.mjs';
+import { arrive as arriveAt, asking, bridge } from './exercises.mjs';
+import { faultsByAxe, tooSmall } from './judged.mjs';
 import { linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();

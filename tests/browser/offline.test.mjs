@@ -5,7 +5,7 @@ import { after, before, test } from 'node:test';
 import path from 'node:path';
 import { firstFrame, launch, linkTo, openPage, root, screenshot, serve, sizes } from './support.mjs';
 import { openServer, siteWith } from './upload.mjs';
-import { cached, controlled, heading, takesUpdate, title, updated, visit } from './versions.mjs';
+import { cached, controlled, heading, keeping, takesUpdate, title, updated, visit } from './versions.mjs';
 
 let browser;
 let old; // two versions of the site
@@ -48,7 +48,7 @@ const lengthKept = (page, name) => page.evaluate(async (file) => {
 
 test('after the first visit the page starts without a network', async () => {
     const site = await serve();
-    const { page, context, errors } = await openPage(browser, site.address);
+    const { page, context, errors } = await openPage(browser, site.address, { ...sizes.desktop, ...keeping });
     await page.goto(site.address);
     await firstFrame(page);
     await controlled(page);
@@ -202,7 +202,7 @@ for (const [what, fault] of Object.entries({
 })) {
     test(`on the first visit, when ${what}, the page says so, tries once more, and never goes round`, async () => {
         const server = await openServer(fault);
-        const { page, context } = await openPage(browser, server.address);
+        const { page, context } = await openPage(browser, server.address, { ...sizes.desktop, ...keeping });
         await page.goto(server.address);
         const button = page.locator('#status button');
         await button.waitFor({ state: 'visible' });
@@ -224,7 +224,7 @@ for (const [what, fault] of Object.entries({
 for (const [name, size] of Object.entries(sizes)) {
     test(`what a page that did not start says can be read on a ${name}`, async () => {
         const server = await openServer((file) => (file === 'failure.js' ? 404 : old.folder));
-        const { page, context } = await openPage(browser, server.address, size);
+        const { page, context } = await openPage(browser, server.address, { ...size, ...keeping });
         await page.goto(server.address);
         const button = page.locator('#status button');
         await button.waitFor({ state: 'visible' });

@@ -3,9 +3,10 @@
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
-import { arrive as arriveAt, asking, faultsByAxe, tooSmall } from './exercises.mjs';
+import { arrive as arriveAt, asking } from './exercises.mjs';
+import { faultsByAxe, tooSmall } from './judged.mjs';
 import { screenshot, serve, siteAndBrowser, sizes } from './support.mjs';
-import { controlled } from './versions.mjs';
+import { controlled, keeping } from './versions.mjs';
 
 const shared = siteAndBrowser();
 const arrive = (...place) => arriveAt(shared, ...place);
@@ -204,7 +205,7 @@ test('with the check at the end an equation is kept without judgement, listed, r
 test('a student on a phone practises offline: is stuck, takes a hint, answers in the figure, and hands in', async () => {
     const site = await serve();
     const { page, context } = await arrive(sizes.phone,
-        asking({ ask: ['reactions', { what: 'forces', members: [['A', 'C']] }] }), { address: site.address });
+        asking({ ask: ['reactions', { what: 'forces', members: [['A', 'C']] }] }), { address: site.address, ...keeping });
     await controlled(page);
     await page.getByText('works without a network now').waitFor();
     site.stop();

@@ -2,18 +2,17 @@
 // they were shown, a step taken again; and what is said and kept when something is in the way.
 import assert from 'node:assert/strict';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import path from 'node:path';
 import { after, test } from 'node:test';
 import { cuesOf, difference, greysOf, loudestIn, streamsIn, timesIn } from './films.mjs';
+import { faultsByAxe } from './judged.mjs';
 import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 // A microphone that beeps once a second.
 const shared = siteAndBrowser(['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream']);
 const folder = mkdtempSync(path.join(tmpdir(), 'gusset-recording-'));
 after(() => rmSync(folder, { recursive: true }));
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 async function newContext(size = sizes.desktop) {
     const context = await shared.browser.newContext({ ...size, acceptDownloads: true });
@@ -291,10 +290,7 @@ test('on a phone the controls fit and can be hit', async () => {
             .map((each) => each.outerHTML));
         assert.deepEqual(little, []);
         assert.equal(await page.evaluate(() => document.documentElement.scrollWidth), 390);
-        await page.evaluate(axe);
-        const { violations } = await page.evaluate(() => window.axe.run(document,
-            { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
-        assert.deepEqual(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]), []);
+        assert.deepEqual(await faultsByAxe(page), []);
     };
     await judge();
     await screenshot(page, 'lesson-recording-phone');

@@ -1,15 +1,14 @@
 // The start page: what a stranger meets first, the way to every board, and Back and Forward between the page's views.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { test } from 'node:test';
 import path from 'node:path';
 import { boardOf, dragJoint, keepBoard, openBoard, openStart } from './board.mjs';
+import { faultsByAxe } from './judged.mjs';
 import { beam, firstFrame, linkOf, linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 const { examples } = JSON.parse(readFileSync(path.join(root, 'site/examples/index.json'), 'utf8'));
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 // As a stranger comes: by the bare address, in a browser that keeps nothing yet.
 async function arrive(size = sizes.desktop, query = '?test', more = {}) {
@@ -321,10 +320,7 @@ test('the start page has no fault against WCAG 2.2 AA in any theme', async () =>
         await page.locator('#form-put:enabled').waitFor();
         await page.locator('#form-add').click();
         await page.locator('#home-examples img').last().waitFor();
-        await page.evaluate(axe);
-        const { violations } = await page.evaluate(() => window.axe.run(document,
-            { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] }));
-        assert.deepEqual(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]), [], colorScheme);
+        assert.deepEqual(await faultsByAxe(page), [], colorScheme);
         await screenshot(page, `home-phone-${colorScheme}-${contrast ?? 'usual'}`);
         await context.close();
     }

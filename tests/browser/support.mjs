@@ -81,6 +81,10 @@ export function launch(more) {
     return chromium.launch(launchOptions(more));
 }
 
+// What a page does beside its work takes the processor from all tests: a first visit fetches the whole site for use
+// without a network, and a mechanism moves for seconds. Tests of these ask for them.
+export const undisturbed = { serviceWorkers: 'block', reducedMotion: 'reduce' };
+
 // Pages of this context open the board directly, as a tab does in which somebody has left the start page before.
 function openBoardFirst(context) {
     return context.addInitScript(() => {
@@ -96,7 +100,7 @@ function openBoardFirst(context) {
 
 // A browser whose profile is in this folder.
 export async function launchIn(profile, options = sizes.desktop, more = []) {
-    const context = await chromium.launchPersistentContext(profile, { ...launchOptions(more), ...options });
+    const context = await chromium.launchPersistentContext(profile, { ...launchOptions(more), ...undisturbed, ...options });
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     await openBoardFirst(context);
     return context;
@@ -121,7 +125,7 @@ export function siteAndBrowser(more) {
 // `strangers` requested from outside `address`. With `atStart` a bare address opens the start page, as it does for
 // everybody who comes for the first time.
 export async function openPage(browser, address, { atStart = false, ...options } = sizes.desktop) {
-    const context = await browser.newContext(options);
+    const context = await browser.newContext({ ...undisturbed, ...options });
     if (!atStart) {
         await openBoardFirst(context);
     }

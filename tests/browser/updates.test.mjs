@@ -5,7 +5,7 @@ import { after, before, test } from 'node:test';
 import { boardOf, dragJoint } from './board.mjs';
 import { firstFrame, launch, openPage, screenshot, sizes } from './support.mjs';
 import { hangs, logIn, noAnswer, openServer, siteWith } from './upload.mjs';
-import { cached, heading, takesUpdate, title, updated, visit } from './versions.mjs';
+import { cached, heading, keeping, takesUpdate, title, updated, visit } from './versions.mjs';
 
 let browser;
 let old; // two versions of the site
@@ -96,7 +96,7 @@ test('an update for which the browser has no room is not taken, and is when ther
 for (const [what, answer] of Object.entries({ 'is missing': 404, 'is a page': logIn })) {
     test(`on the first visit, when the list of files ${what}, the page works with the network`, async () => {
         const server = await openServer((name) => (name === 'sw.js' ? answer : old.folder));
-        const { page, context } = await openPage(browser, server.address);
+        const { page, context } = await openPage(browser, server.address, { ...sizes.desktop, ...keeping });
         await page.goto(server.address);
         await firstFrame(page);
         assert.deepEqual(await cached(page), []);
@@ -107,7 +107,7 @@ for (const [what, answer] of Object.entries({ 'is missing': 404, 'is a page': lo
 
 test('on the first visit, when a proxy answers for the program with a page, that is said and nothing is kept', async () => {
     const server = await openServer((name) => (name === 'gusset.wasm' ? logIn : old.folder));
-    const { page, context } = await openPage(browser, server.address);
+    const { page, context } = await openPage(browser, server.address, { ...sizes.desktop, ...keeping });
     await page.goto(server.address);
     await page.locator('#status button').waitFor({ state: 'visible' });
     assert.match(await page.locator('#status').textContent(), /did not start.*Your boards are still/);
@@ -119,7 +119,7 @@ test('on the first visit, when a proxy answers for the program with a page, that
 for (const [name, size] of Object.entries(sizes)) {
     test(`on a ${name}, a page that loads for long says so, goes on, and starts when all of it is there`, async () => {
         const server = await openServer(() => old.folder);
-        const { page, context } = await openPage(browser, server.address, size);
+        const { page, context } = await openPage(browser, server.address, { ...size, ...keeping });
         let letGo;
         const held = new Promise((resolve) => { letGo = resolve; });
         await page.route('**/gusset.wasm', async (route) => {

@@ -5,6 +5,9 @@ import { openServer } from './upload.mjs';
 // An edit of index.html that distinguishes the versions.
 export const title = (from, to) => (html) => html.replace(`<h1>${from}</h1>`, `<h1>${to}</h1>`);
 
+// Options for a page that is kept for use without a network.
+export const keeping = { serviceWorkers: 'allow' };
+
 export const controlled = (page) => page.waitForFunction(() => navigator.serviceWorker.controller);
 export const heading = (page) => page.locator('h1').textContent();
 export const cached = (page) => page.evaluate(() => caches.keys());
@@ -12,7 +15,7 @@ export const cached = (page) => page.evaluate(() => caches.keys());
 // The page of the version in this folder, controlled by its worker.
 export async function visit(browser, folder, options = sizes.desktop, query = '') {
     const server = await openServer(() => folder);
-    const opened = await openPage(browser, server.address, options);
+    const opened = await openPage(browser, server.address, { ...options, ...keeping });
     await opened.page.goto(`${server.address}${query}`);
     await firstFrame(opened.page);
     await controlled(opened.page);

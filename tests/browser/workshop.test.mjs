@@ -3,16 +3,15 @@
 import assert from 'node:assert/strict';
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import path from 'node:path';
 import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
 import { folder } from './prints.mjs';
 import { gusset } from '../cli/support.mjs';
+import { faultsByAxe, tooSmall } from './judged.mjs';
 import { linkOf, linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 // A hall roof as the form makes it, with its outline.
 const hall = JSON.parse(gusset(['form', '-'], JSON.stringify({ gusset: 1, joints: [], members: [], supports: [], loads: [],
@@ -291,16 +290,8 @@ test('every state can be read and hit by a thumb, in every size and theme', asyn
             await press(page, 'Draw it');
             await page.locator('#chart svg').waitFor();
             await page.locator('details').evaluateAll((all) => all.forEach((each) => { each.open = true; }));
-            await page.evaluate(axe);
-            const faults = await page.evaluate(async () => (await window.axe.run(document,
-                { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'] })).violations
-                .map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]));
-            assert.deepEqual(faults, [], `${name}, ${colorScheme}`);
-            assert.equal(await page.evaluate(() => document.documentElement.scrollWidth <= innerWidth), true, name);
-            const small = await page.evaluate(() => [...document.querySelectorAll('button, select, input[type=text], input[type=range], .button, .tick, summary, header a')]
-                .filter((field) => field.offsetParent).map((field) => [field.outerHTML.slice(0, 70), field.getBoundingClientRect()])
-                .filter(([, box]) => box.height < 44 || box.width < 43.9).map(([html]) => html));
-            assert.deepEqual(small, [], name);
+            assert.deepEqual(await faultsByAxe(page), [], `${name}, ${colorScheme}`);
+            assert.deepEqual(await tooSmall(page), [], name);
             await page.evaluate(() => scrollTo(0, 0));
             await screenshot(page, `workshop-${name}-${colorScheme}`);
             await context.close();
