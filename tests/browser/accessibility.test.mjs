@@ -26,7 +26,7 @@ for (const colorScheme of ['light', 'dark']) {
     });
 }
 
-// Every part of the page shown, each working, a cell being typed in and one that is refused.
+// Every part of the page shown, each working (a tablet shows it as a desktop does), a cell being typed in and one that is refused.
 for (const [at, [name, size]] of Object.entries(sizes).entries()) {
     const theme = ['paper', 'dark', 'sun'][at];
     test(`axe finds no fault with any state of the tables’ page on a ${name}, ${theme}`, async () => {
@@ -40,7 +40,7 @@ for (const [at, [name, size]] of Object.entries(sizes).entries()) {
         }
         assert.deepEqual(await faultsByAxe(page), []);
         await screenshot(page, `tables-page-${name}`);
-        for (const working of ['1', '2', '3']) {
+        for (const working of name === 'tablet' ? [] : ['1', '2', '3']) {
             await page.locator('[data-ask="page.ask.8"]').selectOption(working);
             await board.idle();
             assert.deepEqual(await faultsByAxe(page), [], `working ${working}`);

@@ -6,7 +6,7 @@ import { test } from 'node:test';
 import { boardOf, openBoard } from './board.mjs';
 import { gusset } from '../cli/support.mjs';
 import { faultsByAxe, tooSmall } from './judged.mjs';
-import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { forPeople, linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 const bridge = JSON.parse(readFileSync(path.join(root, 'site/examples/footbridge.json'), 'utf8'));
@@ -334,9 +334,9 @@ test('the board leads to the page that sets its truss as an exercise, and Back r
     await context.close();
 });
 
-test('every state can be read and hit by a thumb, in every size and theme', async () => {
+test('every state can be read and hit by a thumb, in every size, and in both themes', async () => {
     for (const [name, size] of Object.entries(sizes)) {
-        for (const colorScheme of ['light', 'dark']) {
+        for (const colorScheme of name === 'phone' ? ['light', 'dark'] : ['light']) {
             const { page, context } = await arrive(size, asking({ ask: ['reactions', 'forces', 'zero-members'] }), { colorScheme });
             for (const one of ['Truss', 'Question', 'Variants', 'Hand out', 'Mark']) {
                 await part(page, one);
@@ -349,7 +349,7 @@ test('every state can be read and hit by a thumb, in every size and theme', asyn
     }
 });
 
-test('a picture for the manual', async () => {
+test('a picture for the manual', forPeople, async () => {
     const { page, context } = await arrive({ ...sizes.desktop, deviceScaleFactor: 1 }, linkTo('footbridge.json'));
     await screenshot(page, 'help-setting');
     await context.close();

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { arrive as arriveAt, asking, bridge } from './exercises.mjs';
 import { faultsByAxe, tooSmall } from './judged.mjs';
-import { linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { forPeople, linkOf, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 const arrive = (...place) => arriveAt(shared, ...place);
@@ -47,7 +47,7 @@ test('a student answers three questions on a phone, and hands them in', async ()
     await context.close();
 });
 
-test('a picture for the manual', async () => {
+test('a picture for the manual', forPeople, async () => {
     const phone = { ...sizes.phone, deviceScaleFactor: 1, viewport: { width: 390, height: 640 } };
     const answering = await arrive(phone, asking({ ask: ['reactions'] }));
     await answering.page.locator('.answer[data-of="A:y"]').getByLabel('size').fill('36');

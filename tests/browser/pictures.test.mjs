@@ -1,10 +1,10 @@
-// Pictures of every state at every size, for people to look at: build/screenshots.
+// Pictures of every state at every size, for people to look at: with PICTURES=1, in build/screenshots.
 import assert from 'node:assert/strict';
 import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import path from 'node:path';
 import { openBoard } from './board.mjs';
-import { linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { forPeople, linkTo, openPage, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 
@@ -19,7 +19,7 @@ async function picture(size, fragment, name, prepare = async () => {}, options =
 }
 
 for (const [name, size] of Object.entries(sizes)) {
-    test(`pictures on a ${name}`, async () => {
+    test(`pictures on a ${name}`, forPeople, async () => {
         await picture(size, '', `demo-${name}`);
         await picture(size, linkTo('missing_diagonal.json'), `mechanism-${name}`);
         await picture(size, linkTo('cottage_roof.json'), `working-${name}`, async (board) => {
@@ -32,7 +32,7 @@ for (const [name, size] of Object.entries(sizes)) {
     });
 }
 
-test('pictures of the dark theme and the one for sunlight, the model’s tables, the page to read', async () => {
+test('pictures of the dark theme and the one for sunlight, the model’s tables, the page to read', forPeople, async () => {
     await picture(sizes.desktop, '', 'dark', undefined, { colorScheme: 'dark' });
     await picture(sizes.desktop, '', 'sun', undefined, { contrast: 'more' });
     await picture(sizes.desktop, '', 'model', (board) => board.press('Model'));
@@ -58,7 +58,7 @@ test('icons of every size are made of the one drawing', async () => {
     }
 });
 
-test('pictures for the manual', async () => {
+test('pictures for the manual', forPeople, async () => {
     const once = { deviceScaleFactor: 1 };
     const farm = linkTo('farm_bridge.json');
     const start = await openPage(shared.browser, shared.site.address, { ...sizes.desktop, ...once, atStart: true });

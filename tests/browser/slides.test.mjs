@@ -6,7 +6,7 @@ import path from 'node:path';
 import { test } from 'node:test';
 import { gusset } from '../cli/support.mjs';
 import { folder, keepPictures, pagesOf, picturesOf } from './prints.mjs';
-import { linkOf, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
+import { forPeople, linkOf, root, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
 const cases = 'tests/published/cases';
@@ -259,7 +259,7 @@ test('a step that moves shows stroke after stroke and stays at its end; still fo
     await page.close();
 });
 
-test('pictures for the manual: the stage with the pen, the plan, the speaker’s window, a slide with its words', async () => {
+test('pictures for the manual: the stage with the pen, the plan, the speaker’s window, a slide with its words', forPeople, async () => {
     const context = await shared.browser.newContext({ ...sizes.desktop, viewport: { width: 1366, height: 768 } });
     context.setDefaultTimeout(Number(process.env.PATIENCE ?? 10000));
     const page = await context.newPage();

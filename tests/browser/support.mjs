@@ -160,6 +160,9 @@ export function firstFrame(page) {
     return page.waitForFunction(() => performance.getEntriesByName('can-edit').length > 0);
 }
 
+// For tests that only make pictures for people; other tests open the same states.
+export const forPeople = { skip: process.env.PICTURES ? false : 'made with PICTURES=1' };
+
 // Saves a picture under build/screenshots for a person to look at.
 export async function screenshot(page, name) {
     mkdirSync(screenshots, { recursive: true });

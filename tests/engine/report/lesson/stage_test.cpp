@@ -4,6 +4,7 @@
 #include "report/lesson/stage.hpp"
 #include "statics/moving/load_paths.hpp"
 
+#include "support/build.hpp"
 #include "support/english.hpp"
 #include "support/reading/sketch_checks.hpp"
 #include "support/trusses/example_trusses.hpp"
@@ -125,9 +126,10 @@ bool isSame(const OnStage& a, const OnStage& b) {
 
 TEST_CASE("everything on the stage can be read from the last row, on every screen") {
     std::size_t pictures = 0;
+    constexpr std::size_t kStride = kSanitized ? 4 : 1; // of the steps
     for (const Truss& truss : exampleTrusses()) {
         for (const LessonShown& lesson : lessonsOf(truss)) {
-            for (std::size_t i = 0; i < lesson.steps.size(); ++i) {
+            for (std::size_t i = 0; i < lesson.steps.size(); i += kStride) {
                 REQUIRE(!lesson.steps[i].strokes.empty());
                 for (const std::size_t stroke : strokesToSee(lesson.steps[i])) {
                     for (const StageSize& size : kSizes) {
@@ -144,11 +146,11 @@ TEST_CASE("everything on the stage can be read from the last row, on every scree
             }
         }
     }
-    CHECK(pictures > 5000);
+    CHECK(pictures > 5000 / kStride);
 }
 
 TEST_CASE("a free body stays in its place through its steps, and the truss through the strokes") {
-    for (const Truss& truss : allTrusses()) {
+    for (const Truss& truss : kSanitized ? exampleTrusses() : allTrusses()) {
         for (const LessonShown& lesson : lessonsOf(truss)) {
             std::optional<OnStage> body;
             std::optional<std::size_t> of;
