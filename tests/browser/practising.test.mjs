@@ -202,8 +202,9 @@ test('with the check at the end an equation is kept without judgement, listed, r
     await context.close();
 });
 
-test('a student on a phone practises offline: is stuck, takes a hint, answers in the figure, and hands in', async () => {
+test('a student on a phone practises offline: is stuck, takes a hint, answers in the figure, and hands in', async (t) => {
     const site = await serve();
+    t.after(() => site.stop());
     const { page, context } = await arrive(sizes.phone,
         asking({ ask: ['reactions', { what: 'forces', members: [['A', 'C']] }] }), { address: site.address, ...keeping });
     await controlled(page);
