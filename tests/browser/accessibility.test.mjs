@@ -26,7 +26,8 @@ for (const colorScheme of ['light', 'dark']) {
     });
 }
 
-// Every part of the page shown, each working (a tablet shows it as a desktop does), a cell being typed in and one that is refused.
+// Every part of the page shown, each working (a tablet shows it as a desktop does), a cell being typed in and one that
+// is refused.
 for (const [at, [name, size]] of Object.entries(sizes).entries()) {
     const theme = ['paper', 'dark', 'sun'][at];
     test(`axe finds no fault with any state of the tables’ page on a ${name}, ${theme}`, async () => {
