@@ -54,3 +54,17 @@ export function itemOf(...parts) {
     item.append(...parts);
     return item;
 }
+
+export function inputOf(name, value, className) {
+    const input = document.createElement('input');
+    input.type = 'text';
+    input.value = value;
+    input.autocomplete = 'off';
+    input.setAttribute('aria-label', name);
+    input.enterKeyHint = 'done';
+    input.className = className;
+    if (className !== 'case') {
+        input.inputMode = 'decimal';
+    }
+    return input;
+}

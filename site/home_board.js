@@ -29,6 +29,7 @@ export function createBoardAccess({ begun, running, open, files, views, hasBoard
                 return JSON.parse(said('_gussetStarterForms'));
             },
             make: (typed) => said('_gussetStarter', [JSON.stringify(typed)]),
+            shares: (typed) => said('_gussetStarterShares', [JSON.stringify(typed)]),
             outline: () => said('_gussetOutline'),
             drawing,
         },

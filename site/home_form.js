@@ -1,6 +1,7 @@
 // A usual form of truss to begin with, by its sizes and its loads as they come, with a picture that follows what is
 // typed.
-import { buttonOf, paletteNow, showPicture } from './cards.js';
+import { buttonOf, inputOf, paletteNow, showPicture } from './cards.js';
+import { createFactors } from './home_factors.js';
 
 const at = (id) => document.getElementById(id);
 const usualCases = [['dead', 'permanent'], ['snow', 'snow'], ['wind', 'wind']];
@@ -8,20 +9,6 @@ const usualForm = 'pratt';
 const usualPanels = 4;
 const usualLoad = '10';
 const onJoints = 'joint';
-
-function inputOf(name, value, className) {
-    const input = document.createElement('input');
-    input.type = 'text';
-    input.value = value;
-    input.autocomplete = 'off';
-    input.setAttribute('aria-label', name);
-    input.enterKeyHint = 'done';
-    input.className = className;
-    if (className !== 'case') {
-        input.inputMode = 'decimal';
-    }
-    return input;
-}
 
 function optionOf(text, value) {
     const option = document.createElement('option');
@@ -41,12 +28,13 @@ function selectOf(name, className, options) {
 const wordOptions = (things) => things.map(({ word, name }) => optionOf(name, word));
 
 // `program`: forms() resolves to what there is to choose from; make(typed) returns a model as JSON, or the sentence
-// that says why there is none; outline() returns the outline of the board, or nothing; drawing(model) returns its
+// that says why there is none; shares(typed) returns tables of what the joints get, as HTML; outline() returns the outline of the board, or nothing; drawing(model) returns its
 // picture. `put(model)` opens it.
 export function createForm(program, put) {
     const cases = at('form-cases');
     let there = null; // what there is to choose from
     let model = '';
+    const factors = createFactors();
 
     const formNow = () => there.forms.find(({ word }) => word === at('form-form').value);
     const spreadOf = (row) => there.spreads.find(({ word }) => word === row.querySelector('.as').value);
@@ -70,9 +58,15 @@ export function createForm(program, put) {
         wish.spacing = at('form-spacing').value;
         wish.loads = [...cases.children].map(loadOf);
         if (at('form-rule').value !== '') {
-            wish.rule = at('form-rule').value;
+            wish.rule = factors.wish(at('form-rule').value);
         }
         return wish;
+    }
+
+    function showShares() {
+        if (at('form-shares').open) {
+            at('form-shared').innerHTML = program.shares(typed()); // made by the program, everything escaped
+        }
     }
 
     function update() {
@@ -80,8 +74,10 @@ export function createForm(program, put) {
         model = made.startsWith('{') ? made : '';
         at('form-fault').textContent = model === '' ? made : '';
         at('form-put').disabled = model === '';
+        at('form-shares').hidden = model === '';
         if (model !== '') {
             showPicture(at('form-picture'), program.drawing(model, paletteNow().index));
+            showShares();
         }
     }
 
@@ -138,6 +134,7 @@ export function createForm(program, put) {
         if (at('form-rule-label').hidden) {
             at('form-rule').value = '';
         }
+        factors.show(there, at('form-rule').value, rows.map((row) => loadOf(row).kind));
     }
 
     function follow() {
@@ -181,6 +178,7 @@ export function createForm(program, put) {
         put('form-rise', outline.rise);
         put('form-spacing', outline.spacing);
         put('form-rule', outline.rule?.by);
+        factors.fill(outline.rule ?? {});
         at('form-sizes').querySelectorAll('input').forEach((input) => { input.value = outline[input.name] ?? ''; });
         cases.replaceChildren();
         (outline.loads ?? []).forEach((load) => {
@@ -201,6 +199,7 @@ export function createForm(program, put) {
         follow();
         row.querySelector('.load').select();
     });
+    at('form-shares').addEventListener('toggle', showShares);
     at('form-again').addEventListener('click', () => {
         at('home-usual').open = true;
         fill(JSON.parse(program.outline()));

@@ -161,6 +161,11 @@ EMSCRIPTEN_KEEPALIVE const char* gussetStarter(gusset::Page* page, const char* t
     return page->said.c_str();
 }
 
+EMSCRIPTEN_KEEPALIVE const char* gussetStarterShares(gusset::Page* page, const char* typed) {
+    page->said = gusset::starterShares(page->state, typed);
+    return page->said.c_str();
+}
+
 EMSCRIPTEN_KEEPALIVE const char* gussetOutline(gusset::Page* page) {
     page->said = gusset::outlineOf(page->state);
     return page->said.c_str();

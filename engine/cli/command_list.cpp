@@ -177,7 +177,9 @@ constexpr Option kChosenKinds{"--kinds", "shs-hot,rhs-hot", 0,
 constexpr Option kGrade{"--grade", "S355", 0, "of steel, or a class of timber; S235 unless said"};
 constexpr Option kDeflection{"--deflection", "250", 0,
                              "no joint moves up or down by more than L/250 in service"};
-constexpr std::array kSizeOptions{kChosenKinds, kOwnList, kGrade, kDeflection, kText};
+constexpr Option kWeight{"--weight", "G", 0,
+                         "the own weight of the members is added to this load case"};
+constexpr std::array kSizeOptions{kChosenKinds, kOwnList, kGrade, kDeflection, kWeight, kText};
 
 constexpr std::array<Command, 20> kCommands{{
     {"solve", "FILE", kSolveOptions, "member forces and reactions, as text unless asked otherwise",

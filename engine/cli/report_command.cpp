@@ -2,6 +2,7 @@
 
 #include "cli/names.hpp"
 #include "cli/verdicts.hpp"
+#include "exchange/forms/outline_file.hpp"
 #include "exchange/links/link.hpp"
 #include "report/sheet/sheet.hpp"
 
@@ -13,7 +14,8 @@ Issue notOne(std::string_view option, std::string says) {
     return {IssueCode::UnknownName, std::string(option), std::move(says)};
 }
 
-Outcome<SheetChoices> sheetChoicesOf(const Arguments& arguments, const Truss& truss) {
+Outcome<SheetChoices> sheetChoicesOf(const PhraseBook& book, const Arguments& arguments,
+                                     const Truss& truss) {
     SheetChoices choices;
     const bool chosen = arguments.has("--case") || arguments.has("--combination");
     choices.loads = chosen ? choiceOf(arguments) : usualLoads(truss);
@@ -35,6 +37,7 @@ Outcome<SheetChoices> sheetChoicesOf(const Arguments& arguments, const Truss& tr
     choices.project = arguments.valueOf("--project");
     choices.author = arguments.valueOf("--author");
     choices.date = arguments.valueOf("--date");
+    choices.outline = standingOutline(book, truss);
     if (arguments.has("--address")) {
         const Outcome<std::string> link = openableLink(truss, choices.loads);
         if (!link) {
@@ -49,7 +52,7 @@ Outcome<SheetChoices> sheetChoicesOf(const Arguments& arguments, const Truss& tr
 
 Answer answerReport(const PhraseBook& book, const Arguments& arguments, const Reading& reading) {
     const Truss& truss = reading.truss;
-    const Outcome<SheetChoices> choices = sheetChoicesOf(arguments, truss);
+    const Outcome<SheetChoices> choices = sheetChoicesOf(book, arguments, truss);
     if (!choices) {
         return {Exit::BadInput, {}, choices.issues()};
     }

@@ -69,27 +69,34 @@ Answer answerSize(const PhraseBook& book, const Arguments& arguments, const Read
     }
     Truss truss = reading.truss;
     const std::string grade = arguments.has("--grade") ? arguments.valueOf("--grade") : "S235";
+    if (arguments.has("--weight") && !addOwnWeight(truss, arguments.valueOf("--weight"))) {
+        return {Exit::WrongUse,
+                {},
+                {wrong("--weight", "names a load case of the model, to which the own weight of the "
+                                   "members is added")}};
+    }
     const Outcome<Stock> stock = stockOf(grade, profiles.value(), truss.units);
     const Outcome<double> limit = limitOf(arguments, truss);
     if (!stock || !limit) {
         return {Exit::WrongUse, {}, stock ? limit.issues() : stock.issues()};
     }
-    putMaterial(truss, stock.value().material);
+    putMaterials(truss, stock.value().materials);
     SizingWish wish;
     wish.groups = groupsByRole(book, truss, stock.value().sections);
     wish.deflection = limit.value();
-    const Outcome<Sizing> sizing = lightest(truss, wish);
+    Outcome<Sizing> sizing = lightest(truss, wish);
     if (!sizing) {
         return {exitOf(sizing.issues()), {}, sizing.issues()};
     }
-    const Writer writer{book, sizing.value().truss};
+    Sizing made = std::move(sizing).value();
+    dropUnused(made.truss, stock.value().materials);
+    const Writer writer{book, made.truss};
     Answer answer{Exit::Answered,
-                  arguments.has("--text") ? sizingText(writer, sizing.value(), wish)
-                                          : writeModel(sizing.value().truss),
+                  arguments.has("--text") ? sizingText(writer, made, wish) : writeModel(made.truss),
                   {}};
     if (stock.value().leftOut > 0) {
         answer.faults.push_back({IssueCode::NotComputed, "--grade",
-                                 "left out, as this grade is weaker or not made so thick: " +
+                                 "left out, as this grade is not made so thick, or not for them: " +
                                      std::to_string(stock.value().leftOut) + " profiles"});
     }
     return answer;

@@ -129,7 +129,12 @@ Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const Json
         return Issue{IssueCode::OutOfRange, "", phrase::kDeflectionRange};
     }
     Truss made = truss;
-    putMaterial(made, stock.value().material);
+    putMaterials(made, stock.value().materials);
+    if (const JsonValue* weight = request.find("weight");
+        weight && !addOwnWeight(made, weight->text)) {
+        return Issue{IssueCode::UnknownName, "",
+                     statement(phrase::kNoCaseForWeight, {{"case", weight->text}})};
+    }
     applyStandard(textUnder(request, "standard"), made.checks);
     Chosen chosen;
     chosen.leftOut = stock.value().leftOut;
@@ -149,6 +154,7 @@ Outcome<Chosen> chosenFor(const PhraseBook& book, const Truss& truss, const Json
         return sizing.issues();
     }
     chosen.sizing = std::move(sizing).value();
+    dropUnused(chosen.sizing.truss, stock.value().materials);
     return chosen;
 }
 

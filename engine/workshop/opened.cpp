@@ -84,6 +84,9 @@ std::string openReply(const PhraseBook& book, const Truss& truss,
     writeGroups(out, book, truss);
     writeChoices(out, book);
     out.texts("caution", cautionLines(book));
+    out.key("weighs");
+    out.boolean(hasOwnWeight(truss));
+    out.texts("weightCases", casesForOwnWeight(truss));
     writeCombinations(out, truss);
     out.texts("notes", notes);
     out.text("link", linkOrNothing(truss));

@@ -3,13 +3,15 @@
 // JSON, as at the desk (desk/desk.hpp).
 //
 // - open { model }: title, model, figure, members; the groups of members by role; what there is to
-//   choose from: kinds of profiles with their sources, grades; whether it is as its outline makes
+//   choose from: kinds of profiles with their sources, grades; whether its own weight is among its
+//   loads ("weighs"), and the cases that it may be added to; whether it is as its outline makes
 //   it, and then rise and panels
 // - trace { drawing, unit (or empty, as the drawing says), width (in it, 0: as drawn) }: the same,
 //   for the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
 // - lines { model, as: "dxf" or "csv" }: "text", the centre lines or the table
 // - size { model, grade, deflection (x of L/x, 0: none), kinds, own (a list as CSV, or empty),
-//   groups (by role if there are none), standard (en-a0 to en-d, aisc-lrfd, aisc-asd; else the
+//   groups (by role if there are none), weight (the case that the own weight of the members is
+//   added to; none: as the truss has it), standard (en-a0 to en-d, aisc-lrfd, aisc-asd; else the
 //   truss's own) }: the profiles of each group, in words and figures; the model with them, as text
 //   and as a link
 // - reshape { model, rise, panels }: the same truss with these, as open answers

@@ -6,6 +6,7 @@ import { onFiles } from '../taken_files.js';
 const usualGrade = 'S355';
 const usualKinds = ['shs-hot'];
 const usualDeflection = '250';
+const notCounted = '\n'; // no name of a case
 
 // With factored loads goes the standard that they are factored by; curve c, which suits most sections.
 function standardOf(combinations) {
@@ -24,6 +25,14 @@ export function createWish(changed) {
         at('kinds').replaceChildren(...kinds.map(({ key, name, count }) => element('label', { className: 'tick' },
             element('input', { type: 'checkbox', value: key, checked: usualKinds.includes(key) }), `${name} (${count})`)));
         at('sources').replaceChildren(...kinds.map(({ name, source }) => element('li', { textContent: `${name}: ${source}` })));
+    }
+
+    // Counted where a load case stands for what is permanent.
+    function offerWeight({ weighs, weightCases = [], combinations }) {
+        at('weight-row').hidden = weighs || weightCases.length === 0;
+        at('weight').replaceChildren(element('option', { value: notCounted, textContent: 'not counted' }),
+            ...weightCases.map((name) => element('option', { value: name, textContent: name === '' ? 'counted' : `in the case ${name}` })));
+        at('weight').value = combinations.length > 0 && weightCases.length > 0 ? weightCases[0] : notCounted;
     }
 
     function sayKinds() {
@@ -46,6 +55,7 @@ export function createWish(changed) {
         // Once: what was chosen stays for the next truss.
         show(choices) {
             at('standard').value = standardOf(choices.combinations);
+            offerWeight(choices);
             if (!isFilled) {
                 fill(choices);
                 sayKinds();
@@ -55,6 +65,7 @@ export function createWish(changed) {
         wish: () => ({
             grade: at('grade').value,
             standard: at('standard').value,
+            ...(at('weight-row').hidden || at('weight').value === notCounted ? {} : { weight: at('weight').value }),
             deflection: numberIn('deflection'),
             kinds: [...at('kinds').querySelectorAll('input:checked')].map(({ value }) => value),
             own: at('own').value.trim(),

@@ -124,7 +124,7 @@ function showChosen(reply) {
         ['Group', 'Profile', number('Used'), number('Mass'), 'Used most'],
         reply.groups.map(({ name, profile, use, mass, worst, enough }) => [name, enough ? profile : { text: `${profile}, not enough`, isPoor: true },
             number(share(use), use > 1), number(kilograms(mass)), worst]));
-    const left = reply.leftOut > 0 ? [`${reply.leftOut} profiles were left out: too thick for the strength that ${at('grade').value} has for the others, or not made of it.`] : [];
+    const left = reply.leftOut > 0 ? [`${reply.leftOut} profiles were left out: ${at('grade').value} is not made so thick, or not for them.`] : [];
     at('chosen-lines').replaceChildren(...[...reply.lines, ...left, ...reply.notes ?? []].map((line) => element('li', { textContent: line })));
     at('chosen-path').replaceChildren(...(reply.path ?? []).map((line) => element('li', { textContent: line })));
     at('to-board').hidden = reply.link === '';

@@ -67,3 +67,28 @@ test('the picked member has its check worked out', async () => {
     await page.locator('#tables-content h4', { hasText: 'Check of member AC' }).waitFor({ state: 'attached' });
     await context.close();
 });
+
+for (const [name, size] of Object.entries(sizes)) {
+    test(`on a ${name} a picked member gets a K of its own, and a picked joint is let go of out of the plane`, async () => {
+        const { board, page, context, errors } = await openChecks(size, 'braced_tower.json');
+        const [c, d] = [await board.joint('C'), await board.joint('D')];
+        await board.tap({ x: (c.x + d.x) / 2, y: (c.y + d.y) / 2 });
+        await board.reveal('picked.K.in');
+        await board.press('picked.K.in');
+        await page.locator('#field-input').fill('0.9');
+        await page.keyboard.press('Enter');
+        await board.idle();
+        const { model, undo } = await board.observe();
+        assert.deepEqual(model.members.filter(({ K }) => K).map(({ a: from, b: to, K }) => [from, to, K]), [['C', 'D', { in: 0.9 }]]);
+        assert.equal(undo, 'Change K of member CD');
+        await screenshot(page, `checks-picked-${name}`);
+        await board.tap(await board.joint('B'));
+        await board.reveal('Held out of the plane');
+        await board.press('Held out of the plane');
+        const { held } = (await board.observe()).model.checks;
+        assert.ok(held.length > 0 && !held.includes('B'));
+        await screenshot(page, `checks-held-${name}`);
+        assert.deepEqual(errors, []);
+        await context.close();
+    });
+}

@@ -24,6 +24,17 @@ test('a barn roof of 24 m: every member passes the check, and the words say what
     assert.match(text, /Local codes and a licensed engineer decide/);
 });
 
+test('its own weight is added to a load case, and a case that is none is refused', () => {
+    const plain = JSON.parse(barn);
+    plain.loads = plain.loads.filter((load) => !load.selfWeight);
+    const made = JSON.parse(answered([...words, '--weight', plain.cases[0].id], JSON.stringify(plain)));
+    assert.equal(made.loads.length, plain.loads.length + 1);
+    assert.equal(made.loads.at(-1).case, plain.cases[0].id);
+    const { status, stderr } = gusset([...words, '--weight', 'nowhere'], JSON.stringify(plain));
+    assert.equal(status, 3);
+    assert.match(stderr, /--weight names a load case of the model/);
+});
+
 test('where no profile is enough, that is said of its group, with the member', () => {
     const heavy = JSON.parse(barn);
     heavy.loads.forEach((load) => { load.fy *= 40; });

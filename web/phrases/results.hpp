@@ -53,6 +53,7 @@ inline constexpr auto kByEuler = "Euler"_phrase;
 inline constexpr auto kBucklingCurve = "Buckling curve"_phrase;
 inline constexpr auto kFactorM0 = "γM0, of the section"_phrase;
 inline constexpr auto kFactorM1 = "γM1, of the member"_phrase;
+inline constexpr auto kFactorM2 = "γM2, of net sections"_phrase;
 inline constexpr auto kStrengthDividedBy = "safety factor of strength"_phrase;
 inline constexpr auto kCriticalDividedBy = "safety factor of buckling"_phrase;
 inline constexpr auto kFactorPhi = "φ"_phrase;
@@ -60,6 +61,17 @@ inline constexpr auto kFactorOmega = "Ω"_phrase;
 inline constexpr auto kFactorK = "K, effective length factor"_phrase;
 inline constexpr auto kSlendernessPressed = "largest slenderness in compression"_phrase;
 inline constexpr auto kSlendernessPulled = "largest slenderness in tension"_phrase;
+inline constexpr auto kMovementLimit = "x of the largest movement of a joint, L/x"_phrase;
+inline constexpr auto kFactorModification = "k_mod, of timber"_phrase;
+inline constexpr auto kFactorTimber = "γM, of timber"_phrase;
+inline constexpr auto kFactorStraightness = "β_c, of timber"_phrase;
+inline constexpr auto kLengthsOfPicked = "Buckling lengths of what is picked"_phrase;
+inline constexpr auto kPickForLengths =
+    "Pick members on the board to give them a K of their own, or joints to say whether they are held out of the plane of the truss."_phrase;
+inline constexpr auto kFactorInPlane = "K in the plane of the truss"_phrase;
+inline constexpr auto kFactorOutOfPlane = "K out of it"_phrase;
+inline constexpr auto kAsInChecks = "as for all"_phrase;
+inline constexpr auto kHeldOutOfPlane = "Held out of the plane"_phrase;
 inline constexpr auto kNoLimit = "no limit"_phrase;
 
 } // namespace gusset::phrase

@@ -109,4 +109,15 @@ bool isUntouched(const PhraseBook& book, const Truss& truss, const Outline& outl
                       made.members.end(), sameEnds);
 }
 
+bool carriesLoadsOf(const PhraseBook& book, const Truss& truss, const Outline& outline) {
+    if (!isUntouched(book, truss, outline)) {
+        return false;
+    }
+    const Outcome<Truss> made = trussOf(book, outline);
+    return made &&
+           std::all_of(made.value().loads.begin(), made.value().loads.end(), [&](const Load& load) {
+               return std::find(truss.loads.begin(), truss.loads.end(), load) != truss.loads.end();
+           });
+}
+
 } // namespace gusset

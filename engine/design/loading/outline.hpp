@@ -38,5 +38,7 @@ struct Outline {
 
 // Whether a truss still has the joints, members and supports that the outline gives.
 [[nodiscard]] bool isUntouched(const PhraseBook&, const Truss&, const Outline&);
+// Whether it is untouched, and every load that the outline gives still stands; there may be others.
+[[nodiscard]] bool carriesLoadsOf(const PhraseBook&, const Truss&, const Outline&);
 
 } // namespace gusset

@@ -1,6 +1,10 @@
 #include "design/loading/roof_loads.hpp"
 
+#include "model/truss/units.hpp"
+#include "phrases/design/loading.hpp"
+
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace gusset {
@@ -56,7 +60,23 @@ Vec2 forceOn(const RoofLoad& load, Vec2 way, double spacing, bool isLeft) {
     return {};
 }
 
+constexpr std::array kSpreadNames{phrase::kSpreadAreaOnPlan,  phrase::kSpreadAreaOnSlope,
+                                  phrase::kSpreadAreaNormal,  phrase::kSpreadLineOnPlan,
+                                  phrase::kSpreadLineOnSlope, phrase::kSpreadPerJoint};
+
 } // namespace
+
+const Phrase<>& saysOf(LoadSpread spread) { return kSpreadNames[static_cast<std::size_t>(spread)]; }
+
+std::string unitOf(LoadSpread spread, const Units& units) {
+    const std::string force = symbolOf(units.force);
+    const std::string length = symbolOf(units.length);
+    if (spread == LoadSpread::PerJoint || force.empty() || length.empty()) {
+        return spread == LoadSpread::PerJoint ? force : std::string{};
+    }
+    const bool isLine = spread == LoadSpread::LineOnPlan || spread == LoadSpread::LineOnSlope;
+    return force + "/" + length + (isLine ? "" : "²");
+}
 
 std::vector<ChordShare> sharesOf(const Truss& truss, const std::vector<JointId>& chord,
                                  double spacing, const RoofLoad& load) {

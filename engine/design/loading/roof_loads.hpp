@@ -3,6 +3,7 @@
 // of a chord by tributary lengths: each joint takes half of what lies on either side of it.
 
 #include "core/outcome.hpp"
+#include "core/phrase.hpp"
 #include "model/truss/truss.hpp"
 
 #include <string>
@@ -18,6 +19,11 @@ enum class LoadSpread {
     LineOnSlope,
     PerJoint, // force units on each joint that is not held
 };
+
+// "on the area, on plan"
+[[nodiscard]] const Phrase<>& saysOf(LoadSpread);
+// The unit of such a load: "kN/m²"; empty where forces or lengths have none.
+[[nodiscard]] std::string unitOf(LoadSpread, const Units&);
 
 struct RoofLoad {
     std::string caseId;

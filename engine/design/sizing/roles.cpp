@@ -39,12 +39,14 @@ MemberRole roleOf(const std::vector<Line>& lines, const Line& line) {
         return MemberRole::Post;
     }
     const Vec2 middle = 0.5 * (line.left + line.right);
+    const double least = kUpright * (line.right.x - line.left.x);
     bool above = false;
     bool below = false;
     for (const Line& other : lines) {
-        if (!other.isUpright() && other.left.x < middle.x && middle.x < other.right.x) {
+        // Also where it ends: over the middle of a tie there may be nothing but the ridge.
+        if (!other.isUpright() && other.left.x <= middle.x + least &&
+            middle.x - least <= other.right.x) {
             const double height = other.heightAt(middle.x) - middle.y;
-            const double least = kUpright * (line.right.x - line.left.x);
             above = above || height > least;
             below = below || height < -least;
         }

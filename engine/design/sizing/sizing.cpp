@@ -6,6 +6,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
+#include <string>
 
 namespace gusset {
 namespace {
@@ -32,6 +34,9 @@ public:
         : truss_(truss), wish_(wish), lists_(std::move(lists)), chosen_(lists_.size(), 0),
           least_(lists_.size(), 0), enough_(lists_.size(), false),
           strength_(strengthChoices(truss)), service_(serviceChoices(truss)) {
+        for (const Section& section : truss.sections) {
+            own_.insert(section.id);
+        }
         for (std::size_t g = 0; g < lists_.size(); ++g) {
             choose(g, 0);
         }
@@ -55,13 +60,23 @@ public:
 private:
     const std::string& idOf(std::size_t g) const { return lists_[g][chosen_[g]].section.id; }
 
+    // The section that it replaces goes, so that a trial costs the same however many there were.
     void choose(std::size_t g, std::size_t profile) {
+        const std::string was = idOf(g);
         chosen_[g] = profile;
         const Section& section = lists_[g][profile].section;
         putSection(truss_, section);
         for (const MemberId member : wish_.groups[g].members) {
             truss_.members[member.at()].section = section.id;
         }
+        if (was != section.id && own_.count(was) == 0 && !isUsed(was)) {
+            std::erase_if(truss_.sections, [&](const Section& it) { return it.id == was; });
+        }
+    }
+
+    bool isUsed(const std::string& section) const {
+        return std::any_of(truss_.members.begin(), truss_.members.end(),
+                           [&](const Member& it) { return it.section == section; });
     }
 
     // The member of a group that passes least, if one does not pass.
@@ -410,6 +425,7 @@ private:
     std::vector<std::size_t> chosen_; // of each list
     std::vector<std::size_t> least_;  // that the deflection allows
     std::vector<bool> enough_;
+    std::set<std::string> own_{}; // sections that the truss had before
     std::vector<LoadChoice> strength_;
     std::vector<LoadChoice> service_;
     std::vector<SizingStep> path_{};

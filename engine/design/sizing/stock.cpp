@@ -1,5 +1,6 @@
 #include "design/sizing/stock.hpp"
 
+#include "design/loading/actions.hpp"
 #include "design/sizing/roles.hpp"
 #include "model/catalogue/grades.hpp"
 #include "model/catalogue/section_shapes.hpp"
@@ -24,6 +25,11 @@ double thicknessOf(const Profile& profile) {
     return converted(thickest, profile.unit, LengthUnit::mm);
 }
 
+bool hasId(const std::vector<Material>& materials, const std::string& id) {
+    return std::any_of(materials.begin(), materials.end(),
+                       [&](const Material& it) { return it.id == id; });
+}
+
 } // namespace
 
 Outcome<Stock> stockOf(std::string_view grade, const std::vector<Profile>& profiles,
@@ -35,26 +41,69 @@ Outcome<Stock> stockOf(std::string_view grade, const std::vector<Profile>& profi
                      statement(phrase::kNoSuchGrade, {{"grade", std::string(grade)}})};
     }
     Stock stock;
-    stock.material = steel ? *steelOf(*steel, 0, units) : timberOf(*timber, units);
     for (const Profile& profile : profiles) {
         const bool isMadeOf = (profile.section.shape == "timber") == (timber != nullptr);
         const std::optional<Material> own = !isMadeOf ? std::nullopt
                                             : steel   ? steelOf(*steel, thicknessOf(profile), units)
-                                                      : std::optional(stock.material);
-        if (!own || own->strength != stock.material.strength ||
-            own->ultimate != stock.material.ultimate) {
+                                                      : std::optional(timberOf(*timber, units));
+        if (!own) {
             ++stock.leftOut;
             continue;
         }
         stock.sections.push_back(sectionOf(profile, units.section));
-        stock.sections.back().material = stock.material.id;
+        stock.sections.back().material = own->id;
+        if (!hasId(stock.materials, own->id)) {
+            stock.materials.push_back(*own);
+        }
     }
     return stock;
 }
 
-void putMaterial(Truss& truss, const Material& material) {
-    std::erase_if(truss.materials, [&](const Material& it) { return it.id == material.id; });
-    truss.materials.push_back(material);
+void putMaterials(Truss& truss, const std::vector<Material>& materials) {
+    std::erase_if(truss.materials, [&](const Material& it) { return hasId(materials, it.id); });
+    truss.materials.insert(truss.materials.end(), materials.begin(), materials.end());
+}
+
+void dropUnused(Truss& truss, const std::vector<Material>& materials) {
+    std::erase_if(truss.materials, [&](const Material& it) {
+        return hasId(materials, it.id) &&
+               std::none_of(truss.sections.begin(), truss.sections.end(),
+                            [&](const Section& section) { return section.material == it.id; });
+    });
+}
+
+bool hasOwnWeight(const Truss& truss) {
+    return std::any_of(truss.loads.begin(), truss.loads.end(), [](const Load& load) {
+        return std::holds_alternative<SelfWeight>(load.what);
+    });
+}
+
+bool addOwnWeight(Truss& truss, const std::string& caseId) {
+    const std::vector<std::string> names = caseNames(truss);
+    if (!caseId.empty() && std::find(names.begin(), names.end(), caseId) == names.end()) {
+        return false;
+    }
+    if (!hasOwnWeight(truss)) {
+        truss.loads.push_back({SelfWeight{}, caseId, {}});
+    }
+    return true;
+}
+
+std::vector<std::string> casesForOwnWeight(const Truss& truss) {
+    std::vector<std::string> permanent;
+    std::vector<std::string> all;
+    bool anyKind = false;
+    for (const CaseAction& each : actionsOf(truss)) {
+        all.push_back(each.caseId);
+        anyKind = anyKind || each.action;
+        if (each.action == CaseKind::Permanent) {
+            permanent.push_back(each.caseId);
+        }
+    }
+    if (all.empty()) {
+        return {""};
+    }
+    return anyKind ? permanent : all;
 }
 
 std::vector<SizingGroup> groupsByRole(const PhraseBook& book, const Truss& truss,

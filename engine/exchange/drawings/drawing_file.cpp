@@ -27,9 +27,10 @@ bool isDwg(std::string_view text) { // "AC1032": the release
            kDigits.find(text[5]) != kDigits.npos && text[6] == '\0';
 }
 
+// Or something else that is no text.
 bool isUtf16(std::string_view text) {
     return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") ||
-           std::string_view(text).substr(0, 4).find('\0') != text.npos;
+           text.find('\0') != text.npos;
 }
 
 // A group code 0 or 999 on the first line, and a word on the second.

@@ -76,9 +76,7 @@ private:
         object.read("kind", true, kind);
         form.kind = FormKind(wordAmong(kKinds, kind, object.placeOf("kind"), issues_).value_or(0));
         object.read("span", true, form.span);
-        double panels = form.panels;
-        object.read("panels", false, panels);
-        form.panels = static_cast<int>(std::clamp(panels, 0.0, 1000.0));
+        readPanels(object, form);
         for (std::size_t i = 0; i < kSizes.size(); ++i) {
             object.read(kSizes[i], false, form.sizes[i]);
         }
@@ -87,6 +85,17 @@ private:
         object.read("rise", !pitch, form.rise);
         if (pitch) {
             setPitch(object, *pitch, form);
+        }
+    }
+
+    void readPanels(ObjectReader& object, FormSpec& form) {
+        constexpr double kMost = 1000; // no form has as many
+        double panels = form.panels;
+        object.read("panels", false, panels);
+        if (panels != std::floor(panels) || std::abs(panels) > kMost) {
+            issues_.error(IssueCode::OutOfRange, object.placeOf("panels"), phrase::kPanelsAreWhole);
+        } else {
+            form.panels = static_cast<int>(panels);
         }
     }
 
@@ -159,6 +168,9 @@ private:
 
     IssueList& issues_;
 };
+
+std::string nameOfCase(const std::string& id) { return id.empty() ? kDefaultCase : id; }
+std::string idOfCase(const std::string& name) { return name == kDefaultCase ? "" : name; }
 
 void writeLoad(JsonText& out, const OutlineLoad& of) {
     if (!of.load.caseId.empty()) {
@@ -234,6 +246,41 @@ Outcome<Outline> readOutline(const Truss& truss) {
         return issues.errors();
     }
     return outline;
+}
+
+std::optional<Outline> standingOutline(const PhraseBook& book, const Truss& truss) {
+    const Outcome<Outline> outline = readOutline(truss);
+    return outline && carriesLoadsOf(book, truss, outline.value())
+               ? std::optional<Outline>(outline.value())
+               : std::nullopt;
+}
+
+std::string formWithCase(const Truss& truss, const std::string& name, const std::string& to) {
+    Outcome<Outline> read = readOutline(truss);
+    if (!read) {
+        return truss.form;
+    }
+    Outline outline = std::move(read).value();
+    const auto rename = [&](std::string& id) { id = nameOfCase(id) == name ? idOfCase(to) : id; };
+    for (OutlineLoad& of : outline.loads) {
+        rename(of.load.caseId);
+    }
+    if (!outline.selfWeight.empty()) {
+        rename(outline.selfWeight);
+    }
+    return outlineText(outline);
+}
+
+std::string formWithKind(const Truss& truss, const std::string& name, const std::string& kind) {
+    Outcome<Outline> read = readOutline(truss);
+    if (!read) {
+        return truss.form;
+    }
+    Outline outline = std::move(read).value();
+    for (OutlineLoad& of : outline.loads) {
+        of.kind = nameOfCase(of.load.caseId) == name ? kind : of.kind;
+    }
+    return outlineText(outline);
 }
 
 std::string outlineText(const Outline& outline) {

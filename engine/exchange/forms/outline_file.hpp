@@ -22,6 +22,16 @@ namespace gusset {
 // Places of issues begin with "form". Fails if the truss has no such key.
 [[nodiscard]] Outcome<Outline> readOutline(const Truss&);
 
+// The outline of a truss that is still as it makes it, with its loads (carriesLoadsOf).
+[[nodiscard]] std::optional<Outline> standingOutline(const PhraseBook&, const Truss&);
+
+// Truss::form with a case called otherwise, or standing for something else (`kind`), as in edits of
+// load cases (model/edit/load_cases); as it is where there is no outline.
+[[nodiscard]] std::string formWithCase(const Truss&, const std::string& name,
+                                       const std::string& to);
+[[nodiscard]] std::string formWithKind(const Truss&, const std::string& name,
+                                       const std::string& kind);
+
 // The JSON text for Truss::form.
 [[nodiscard]] std::string outlineText(const Outline&);
 

@@ -1,7 +1,10 @@
 #include "model/catalogue/grades.hpp"
 
+#include "core/number.hpp"
+
 #include <algorithm>
 #include <array>
+#include <iterator>
 
 namespace gusset {
 
@@ -77,6 +80,9 @@ std::optional<Material> steelOf(const SteelGrade& grade, double thickness, const
     const StressUnit unit = grade.inKsi ? StressUnit::ksi : StressUnit::MPa;
     Material steel;
     steel.id = grade.name;
+    if (band != grade.bands.begin()) {
+        steel.id += " over " + shortestNumber(std::prev(band)->thickest) + " mm";
+    }
     steel.E = converted(grade.inKsi ? 29000 : 210000, unit, units.stress);
     steel.strength = converted(band->yield, unit, units.stress);
     steel.ultimate = converted(band->ultimate, unit, units.stress);

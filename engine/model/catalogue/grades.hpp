@@ -25,7 +25,8 @@ struct SteelGrade {
 };
 [[nodiscard]] std::span<const SteelGrade> steelGrades();
 [[nodiscard]] const SteelGrade* findSteelGrade(std::string_view name); // null: no such grade
-// For the largest thickness of the elements of a section, mm; nothing beyond the table's.
+// For the largest thickness of the elements of a section, mm; nothing beyond the table's. Where the
+// strength is that of a thicker band, the name says so: "S355 over 40 mm".
 [[nodiscard]] std::optional<Material> steelOf(const SteelGrade&, double thickness, const Units&);
 
 // EN 338:2016, table 1 (C), and EN 14080:2013, table 5 (GL, homogeneous).

@@ -124,12 +124,19 @@ Statement name(const Truss&, const RemoveSection&) { return phrase::kEditRemoveS
 Statement name(const Truss&, const UseSection& edit) {
     return ofNamed(phrase::kEditUseSection, edit.section);
 }
+// Of one member by its name, of several by their number.
+template <class One, class Several>
+Statement ofMembers(const Truss& truss, const std::vector<MemberId>& members, One one,
+                    Several several) {
+    const bool isOne = members.size() == 1 && members.front().at() < truss.members.size();
+    return isOne ? statement(one, {{"member", memberName(truss, members.front())}})
+                 : ofSeveral(several, members.size());
+}
 Statement name(const Truss& truss, const WarmMembers& edit) {
-    const std::size_t count = edit.members.size();
-    return count == 1 && edit.members.front().at() < truss.members.size()
-               ? statement(phrase::kEditWarmMember,
-                           {{"member", memberName(truss, edit.members.front())}})
-               : ofSeveral(phrase::kEditWarmMembers, count);
+    return ofMembers(truss, edit.members, phrase::kEditWarmMember, phrase::kEditWarmMembers);
+}
+Statement name(const Truss& truss, const FactorMembers& edit) {
+    return ofMembers(truss, edit.members, phrase::kEditFactorMember, phrase::kEditFactorMembers);
 }
 Statement name(const Truss&, const SetTitle&) { return phrase::kEditTitle; }
 Statement name(const Truss&, const SetUnits&) { return phrase::kEditUnits; }

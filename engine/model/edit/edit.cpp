@@ -288,6 +288,17 @@ Refusal change(Truss& truss, const WarmMembers& edit) {
     return std::nullopt;
 }
 
+Refusal change(Truss& truss, const FactorMembers& edit) {
+    for (const MemberId member : edit.members) {
+        if (!isIn(truss.members, member)) {
+            return gone("member", phrase::kMemberGone);
+        }
+        LengthFactors& factors = truss.members[member.at()].factors;
+        (edit.out ? factors.out : factors.in) = edit.factor;
+    }
+    return std::nullopt;
+}
+
 Refusal change(Truss& truss, const SetTitle& edit) {
     truss.title = edit.title;
     return std::nullopt;
@@ -320,6 +331,7 @@ Refusal change(Truss& truss, const ChangeLoadCases& edit) {
     truss.loads = edit.loads;
     truss.cases = edit.cases;
     truss.combinations = edit.combinations;
+    truss.form = edit.form;
     return std::nullopt;
 }
 
@@ -362,6 +374,7 @@ template Edit::Edit(SetSection);
 template Edit::Edit(RemoveSection);
 template Edit::Edit(UseSection);
 template Edit::Edit(WarmMembers);
+template Edit::Edit(FactorMembers);
 template Edit::Edit(SetCombinations);
 template Edit::Edit(ChangeLoadCases);
 template Edit::Edit(SetMovingLoads);

@@ -8,6 +8,7 @@
 #include "model/truss/truss.hpp"
 
 #include <memory>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -123,6 +124,11 @@ struct WarmMembers { // these, all by the same amount
     std::vector<MemberId> members;
     double warming = 0; // K
 };
+struct FactorMembers { // buckling lengths of these, in the plane of the truss or out of it
+    std::vector<MemberId> members;
+    bool out = false;
+    std::optional<double> factor; // K; none: that of the checks
+};
 struct SetTitle {
     std::string title;
 };
@@ -143,7 +149,8 @@ struct ChangeLoadCases { // the complete new lists; made by model/edit/load_case
     std::vector<Load> loads;
     std::vector<LoadCase> cases;
     std::vector<Combination> combinations;
-    Statement name; // for undo: "Copy case snow"
+    std::string form; // of the truss, where its cases are named too
+    Statement name;   // for undo: "Copy case snow"
 };
 struct SetMovingLoads { // the complete new list
     std::vector<MovingLoad> to;
@@ -157,8 +164,8 @@ using EditKind =
     std::variant<AddJoint, MoveJoint, MoveJoints, MergeJoints, RenameJoint, DrawMember, SplitMember,
                  SetMember, SetSupport, ChangeSupport, RemoveSupports, AddLoad, SetLoad, Remove,
                  CopyThings, SetMaterial, RemoveMaterial, SetSection, RemoveSection, UseSection,
-                 WarmMembers, SetCombinations, ChangeLoadCases, SetMovingLoads, SetTitle, SetUnits,
-                 SetClassSettings, SetChecks, ReplaceTruss>;
+                 WarmMembers, FactorMembers, SetCombinations, ChangeLoadCases, SetMovingLoads,
+                 SetTitle, SetUnits, SetClassSettings, SetChecks, ReplaceTruss>;
 
 // One of these, shared because it never changes. It is created and taken apart only in edit.cpp:
 // inline, the variant would be most of each object file that passes an edit on.

@@ -23,7 +23,7 @@ void put(Load& load, const std::string& name) {
 }
 
 ChangeLoadCases asTheyAre(const Truss& truss, Statement name) {
-    return {truss.loads, truss.cases, truss.combinations, std::move(name)};
+    return {truss.loads, truss.cases, truss.combinations, truss.form, std::move(name)};
 }
 
 std::string freeNameLike(const Truss& truss, const std::string& name) {
@@ -43,7 +43,8 @@ const LoadCase* caseOf(const std::vector<LoadCase>& cases, const std::string& na
 
 } // namespace
 
-Outcome<Edit> renameCase(const Truss& truss, const std::string& name, const std::string& to) {
+Outcome<Edit> renameCase(const Truss& truss, const std::string& name, const std::string& to,
+                         const std::optional<std::string>& form) {
     if (to.empty()) {
         return Issue{IssueCode::Missing, "cases", phrase::kCaseNeedsName};
     }
@@ -51,6 +52,7 @@ Outcome<Edit> renameCase(const Truss& truss, const std::string& name, const std:
         return Issue{IssueCode::Duplicate, "cases", statement(phrase::kCaseTaken, {{"id", to}})};
     }
     ChangeLoadCases edit = asTheyAre(truss, statement(phrase::kEditRenameCase, {{"id", name}}));
+    edit.form = form.value_or(truss.form);
     for (Load& load : edit.loads) {
         if (isOf(load, name)) {
             put(load, to);
@@ -67,8 +69,10 @@ Outcome<Edit> renameCase(const Truss& truss, const std::string& name, const std:
     return Edit(std::move(edit));
 }
 
-Edit setCaseKind(const Truss& truss, const std::string& name, const std::string& kind) {
+Edit setCaseKind(const Truss& truss, const std::string& name, const std::string& kind,
+                 const std::optional<std::string>& form) {
     ChangeLoadCases edit = asTheyAre(truss, statement(phrase::kEditCaseKind, {{"id", name}}));
+    edit.form = form.value_or(truss.form);
     std::vector<LoadCase>& cases = edit.cases;
     const auto found = std::find_if(cases.begin(), cases.end(),
                                     [&](const LoadCase& each) { return each.id == name; });

@@ -83,10 +83,26 @@ bool isPitched(FormKind kind) {
            kind == HoweRoof || kind == WRoof || kind == CompoundFink || kind == QueenPostRoof;
 }
 
+bool hasChoiceOfPanels(const FormChoice& choice) { return choice.fewestPanels < choice.mostPanels; }
+
 int panelsOf(const FormSpec& spec) {
     const FormChoice& choice = choiceOf(spec.kind);
-    const int panels = std::clamp(spec.panels, choice.fewestPanels, choice.mostPanels);
-    return choice.evenPanels ? panels - panels % 2 : panels;
+    return hasChoiceOfPanels(choice) ? spec.panels : choice.fewestPanels;
+}
+
+std::optional<Issue> faultOfPanels(const FormSpec& spec) {
+    const FormChoice& choice = choiceOf(spec.kind);
+    const int panels = panelsOf(spec);
+    const bool isOdd = choice.evenPanels && panels % 2 != 0;
+    if (panels >= choice.fewestPanels && panels <= choice.mostPanels &&
+        !(isOdd && hasChoiceOfPanels(choice))) {
+        return std::nullopt;
+    }
+    return Issue{
+        IssueCode::OutOfRange, "panels",
+        statement(
+            choice.evenPanels ? phrase::kFormPanelsEven : phrase::kFormPanels,
+            {{"fewest", choice.fewestPanels}, {"most", choice.mostPanels}, {"panels", panels}})};
 }
 
 bool isSupported(const Truss& truss, JointId joint) {
@@ -185,6 +201,7 @@ std::optional<double> riseOfPitch(const FormSpec& spec, double pitch) {
 
 Outcome<FormLaid> layForm(const PhraseBook& book, const FormSpec& spec) {
     std::optional<Issue> fault = faultOfSizes(spec);
+    fault = fault ? fault : faultOfPanels(spec);
     fault = fault ? fault : faultOfShape(spec);
     if (fault) {
         return *fault;

@@ -90,8 +90,8 @@ struct FormLaid {
     std::vector<JointId> upper;
     std::vector<JointId> lower;
 };
-// The panel count is adjusted to the form's range. Fails on sizes that are no size or make no
-// truss. The title is in the language of the book.
+// Fails on a number of panels that the form can't have, unless it has no choice of them, and on
+// sizes that are no size or make no truss. The title is in the language of the book.
 [[nodiscard]] Outcome<FormLaid> layForm(const PhraseBook&, const FormSpec&);
 // The same with its loads.
 [[nodiscard]] Outcome<Truss> makeForm(const PhraseBook&, const FormSpec&);

@@ -5,6 +5,7 @@
 #include "model/catalogue/section_properties.hpp"
 #include "model/catalogue/section_shapes.hpp"
 #include "model/quantity/quantity_input.hpp"
+#include "model/quantity/quantity_reader.hpp"
 #include "model/truss/limits.hpp"
 #include "model/validate/validate.hpp"
 #include "phrases/faults/class_lists.hpp"
@@ -46,6 +47,9 @@ bool isDimension(std::string_view heading) {
 class ListReader {
 public:
     Outcome<ProfileList> read(std::string_view table) {
+        if (table.find('\0') != table.npos) {
+            return Issue{IssueCode::WrongType, phrase::kPlaceList, phrase::kListIsNoText};
+        }
         takeSource(table);
         const std::vector<CsvRow> rows = csvRows(table);
         std::size_t at = 0;
@@ -126,6 +130,9 @@ private:
         Profile profile;
         profile.section.id = cell(row, "name");
         profile.section.shape = cell(row, "shape");
+        if (const std::string small = lowered(profile.section.shape); findSectionShape(small)) {
+            profile.section.shape = small;
+        }
         if (profile.section.id.empty()) {
             note(number, IssueCode::Missing, phrase::kProfileNameless);
             return;

@@ -31,10 +31,34 @@ inline constexpr auto kSpreadLineOnPlan = "along the chord, on plan"_phrase;
 inline constexpr auto kSpreadLineOnSlope = "along the chord, on the slope"_phrase;
 inline constexpr auto kSpreadPerJoint = "on each joint"_phrase;
 
+inline constexpr auto kLoadsAsTheyCome = "Loads as they come"_phrase;
+inline constexpr auto kLoadsAsTheyComeApart =
+    "Loads as they come, to trusses {length} apart"_phrase;
+inline constexpr auto kColumnStandsFor = "Stands for"_phrase;
+inline constexpr auto kColumnHowItComes = "How it comes"_phrase;
+inline constexpr auto kColumnChord = "Chord"_phrase;
+inline constexpr auto kChordUpper = "upper"_phrase;
+inline constexpr auto kChordLower = "lower"_phrase;
+inline constexpr auto kLeftAndRight = "{left} left, {right} right of the ridge"_phrase;
+inline constexpr auto kOwnWeightOfMembers = "own weight of the members"_phrase;
+inline constexpr auto kUpperCarries = "What the joints of the upper chord carry"_phrase;
+inline constexpr auto kLowerCarries = "What the joints of the lower chord carry"_phrase;
+inline constexpr auto kColumnOnPlan = "On plan"_phrase;
+inline constexpr auto kColumnAlongSlope = "Along the slope"_phrase;
+inline constexpr auto kSharedByHalves =
+    "Each joint carries half of what lies on either side of it along the chord. A load on the area is multiplied by that length and by the distance between trusses, a load along the chord by the length alone."_phrase;
+inline constexpr auto kShareOfLoad = "{case}: {load}, {how}"_phrase;
+inline constexpr auto kShareOfLoadAlone = "{load}, {how}"_phrase;
+
 inline constexpr auto kRuleEn610 = "EN 1990, 6.10"_phrase;
 inline constexpr auto kRuleEn610ab = "EN 1990, 6.10a and 6.10b"_phrase;
 inline constexpr auto kRuleAsceLrfd = "ASCE 7-16, strength (LRFD)"_phrase;
 inline constexpr auto kRuleAsceAsd = "ASCE 7-16, allowable stress (ASD)"_phrase;
+
+inline constexpr auto kFactorPermanentUp = "Permanent, unfavourable"_phrase;
+inline constexpr auto kFactorPermanentDown = "Permanent, favourable"_phrase;
+inline constexpr auto kFactorVariable = "Variable"_phrase;
+inline constexpr auto kFactorXi = "ξ, of permanent actions in 6.10b"_phrase;
 
 inline constexpr auto kLoadInUnit = "“{typed}”: this load is in {unit}"_phrase;
 

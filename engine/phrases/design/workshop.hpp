@@ -16,6 +16,8 @@ inline constexpr auto kNoSupportsYet =
     "the truss has no supports yet: put them on at the board, then choose profiles"_phrase;
 inline constexpr auto kNoLoadsYet =
     "the truss has no loads yet: put them on at the board, then choose profiles"_phrase;
+inline constexpr auto kNoCaseForWeight =
+    "the own weight can’t be added to the load case {case}: the truss has no such case"_phrase;
 inline constexpr auto kDeflectionRange =
     "a limit on the deflection is L/x, with x from 10 to 10,000; or there is none"_phrase;
 inline constexpr auto kOneGroupEach =

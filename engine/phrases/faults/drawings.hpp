@@ -14,7 +14,8 @@ inline constexpr auto kDrawingEmpty =
     "is empty: give a DXF, an SVG, or a table of joints and members"_phrase;
 inline constexpr auto kDrawingTooLarge =
     "is larger than {size} MB: save the lines of the truss alone, as a drawing of their own"_phrase;
-inline constexpr auto kDrawingUtf16 = "is UTF-16: save it as UTF-8"_phrase;
+inline constexpr auto kDrawingUtf16 =
+    "is no plain text, or UTF-16: save it as text in UTF-8"_phrase;
 inline constexpr auto kDxfBinary = "is a binary DXF: save it as an ASCII DXF"_phrase;
 inline constexpr auto kIsDwg =
     "is a DWG: save it as an ASCII DXF, of release 12 if there is a choice"_phrase;

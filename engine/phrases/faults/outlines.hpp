@@ -7,6 +7,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kNoOutline =
     "this model was not made from an outline, and holds none: give it a form, with its span and rise"_phrase;
+inline constexpr auto kPanelsAreWhole = "the number of panels must be a whole number"_phrase;
 inline constexpr auto kPitchOfRoofs =
     "a pitch is that of rafters, in degrees between 0 and 90; this form has a rise"_phrase;
 inline constexpr auto kNationalValues =

@@ -8,6 +8,8 @@ namespace gusset::phrase {
 inline constexpr auto kPlaceList = "the list"_phrase;
 inline constexpr auto kListHasNoProfiles =
     "holds no profiles: it needs a row of headings and a row for each profile"_phrase;
+inline constexpr auto kListIsNoText =
+    "is no plain text, or UTF-16: save the table as CSV in UTF-8"_phrase;
 inline constexpr auto kListLacksColumn =
     "has no column \"{column}\": its headings must be {columns}, and the dimensions' letters"_phrase;
 inline constexpr auto kListColumnUnknown =

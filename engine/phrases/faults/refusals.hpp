@@ -27,6 +27,10 @@ inline constexpr auto kFormNeedsSizes = "span and rise must be greater than zero
 inline constexpr auto kFormSizeNegative = "sizes of a form must not be negative"_phrase;
 inline constexpr auto kFormSizeZero =
     "the depth of a gantry’s girder and the width of a tower’s top must be greater than zero"_phrase;
+inline constexpr auto kFormPanels =
+    "this form has {fewest} to {most} panels, and {panels} are asked for"_phrase;
+inline constexpr auto kFormPanelsEven =
+    "this form has an even number of panels, {fewest} to {most}, and {panels} are asked for"_phrase;
 inline constexpr auto kFormHeelTooHigh =
     "the height over the supports must be less than the rise"_phrase;
 inline constexpr auto kFormTieTooHigh = "the tie is raised to the ridge: raise it less"_phrase;

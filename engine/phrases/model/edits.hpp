@@ -22,6 +22,9 @@ inline constexpr auto kEditRemoveMember = "Remove member {member}"_phrase;
 inline constexpr auto kEditWarmMember = "Change the temperature of member {member}"_phrase;
 inline constexpr auto kEditWarmMembers = "Change the temperature of {n} members"_phrase;
 
+inline constexpr auto kEditFactorMember = "Change K of member {member}"_phrase;
+inline constexpr auto kEditFactorMembers = "Change K of {n} members"_phrase;
+
 inline constexpr auto kEditPin = "Pin at {joint}"_phrase;
 inline constexpr auto kEditRoller = "Roller at {joint}"_phrase;
 inline constexpr auto kEditChangeSupport = "Change support at {joint}"_phrase;

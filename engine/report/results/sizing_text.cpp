@@ -1,6 +1,7 @@
 #include "report/results/sizing_text.hpp"
 
 #include "core/number.hpp"
+#include "design/sizing/stock.hpp"
 #include "phrases/design/sizing.hpp"
 #include "report/results/check_text.hpp"
 #include "report/text/html.hpp"
@@ -113,10 +114,7 @@ std::vector<std::string> sizingLines(const Writer& writer, const Sizing& sizing,
     if (!isStiffened(sizing)) {
         addSharing(writer, sizing, wish, lines);
     }
-    const std::vector<Load>& loads = writer.truss.loads;
-    if (std::none_of(loads.begin(), loads.end(), [](const Load& load) {
-            return std::holds_alternative<SelfWeight>(load.what);
-        })) {
+    if (!hasOwnWeight(writer.truss)) {
         lines.push_back(sayPlain(writer, phrase::kSizedNoWeight));
     }
     lines.push_back(formulaLine(writer, sizing.checks));

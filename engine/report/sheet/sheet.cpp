@@ -213,7 +213,7 @@ std::string bodyOf(const Writer& writer, const SheetChoices& choices) {
         html += part(writer, phrase::kSheetModel, sheetTablesHtml(writer, modelTables(writer)));
     }
     if (choices.has(SheetPart::Combinations)) {
-        html += part(writer, phrase::kSheetLoads, combinationsHtml(writer));
+        html += part(writer, phrase::kSheetLoads, combinationsHtml(writer, choices.outline));
     }
     return html +
            (isRead && loads.solution.solved ? resultParts(writer, choices, loads) : std::string{});

@@ -1,6 +1,7 @@
 #pragma once
 // What a sheet is to hold, for whom, and on which paper.
 
+#include "design/loading/outline.hpp"
 #include "report/text/writer.hpp"
 #include "statics/equilibrium/structure.hpp"
 
@@ -34,6 +35,7 @@ struct SheetChoices {
     std::string date{};
     std::string link{}; // the whole address that opens the truss; empty: none on the sheet
     bool asks = false;  // it opens an exercise
+    std::optional<Outline> outline{}; // that the truss is still made by, loads and all
 
     [[nodiscard]] bool has(SheetPart part) const { return parts[static_cast<std::size_t>(part)]; }
 };

@@ -5,6 +5,7 @@
 #include "report/results/check_text.hpp"
 #include "report/sheet/sheet.hpp"
 #include "report/sheet/sheet_model.hpp"
+#include "report/sheet/sheet_outline.hpp"
 #include "report/sheet/sheet_profiles.hpp"
 #include "report/sheet/sheet_results.hpp"
 
@@ -104,6 +105,9 @@ std::string sheetCsv(const Writer& writer, const SheetChoices& choices) {
         addTables(writer, modelTables(writer), rows);
     }
     if (choices.has(SheetPart::Combinations)) {
+        if (choices.outline) {
+            addTables(writer, outlineTables(writer, *choices.outline), rows);
+        }
         addTables(writer, combinationTables(writer), rows);
     }
     addResults(writer, choices, rows);

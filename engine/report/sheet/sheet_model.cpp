@@ -10,6 +10,7 @@
 #include "phrases/results/tables.hpp"
 #include "phrases/working/load_shares.hpp"
 #include "report/results/influence_text.hpp"
+#include "report/sheet/sheet_outline.hpp"
 #include "report/sheet/sheet_table.hpp"
 #include "report/text/html.hpp"
 #include "statics/equilibrium/structure.hpp"
@@ -341,8 +342,14 @@ std::vector<TextTable> combinationTables(const Writer& writer) {
     return {factorsTable(writer), movingTable(writer)};
 }
 
-std::string combinationsHtml(const Writer& writer) {
-    return casesHtml(writer) + sheetTablesHtml(writer, combinationTables(writer));
+std::string combinationsHtml(const Writer& writer, const std::optional<Outline>& outline) {
+    std::string html = casesHtml(writer);
+    if (outline) {
+        const std::string rule = sharingRule(writer, *outline);
+        html += sheetTablesHtml(writer, outlineTables(writer, *outline)) +
+                (rule.empty() ? rule : paragraphsHtml({rule}));
+    }
+    return html + sheetTablesHtml(writer, combinationTables(writer));
 }
 
 } // namespace gusset

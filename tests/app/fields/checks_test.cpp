@@ -99,6 +99,72 @@ TEST_CASE("a factor that makes no sense is refused in words, and the one before 
     CHECK(board.state.message.text == "the factor of the buckling length must be from 0.1 to 10");
 }
 
+TEST_CASE(
+    "picked members have a K of their own while one is typed, and lose it with an empty field") {
+    Board board = gableBoard();
+    const std::vector<MemberId> rafters{memberOf(board, "A", "C"), memberOf(board, "C", "B")};
+    Things picked;
+    picked.members = rafters;
+    board.act(SetSelection{picked});
+    type(board, "picked.K.in", "0.9");
+    type(board, "picked.K.out", "1.8/2");
+    for (const MemberId rafter : rafters) {
+        CHECK(board.state.truss.members[rafter.at()].factors == LengthFactors{0.9, 0.9, {}});
+    }
+    CHECK(factorText(board.state.truss, rafters, FactorField::In) == "0.9");
+    // λ = 0.9 · 5 m / 25 mm = 180, with 200 before.
+    derive(board.state, board.derived);
+    board.finish(deriveChecks);
+    CHECK(board.derived.checks.checks.members[rafters[0].at()].slenderness == 180);
+    board.act(Undo{});
+    CHECK_FALSE(board.state.truss.members[rafters[0].at()].factors.out);
+    type(board, "picked.K.in", "");
+    CHECK(board.state.truss.members[rafters[1].at()].factors == LengthFactors{});
+    type(board, "picked.K.in", "50");
+    CHECK(board.state.message.kind == MessageKind::Problem);
+    CHECK_FALSE(board.state.truss.members[rafters[0].at()].factors.in);
+}
+
+TEST_CASE("where picked members differ in K, the field is empty") {
+    Board board = gableBoard();
+    board.act(Commit{FactorMembers{{memberOf(board, "A", "C")}, false, 0.8}});
+    const std::vector<MemberId> both{memberOf(board, "A", "C"), memberOf(board, "C", "B")};
+    CHECK(factorText(board.state.truss, both, FactorField::In).empty());
+    CHECK(factorText(board.state.truss, {both[0]}, FactorField::In) == "0.8");
+    CHECK(factorText(board.state.truss, {both[0]}, FactorField::Out).empty());
+}
+
+TEST_CASE("a picked joint that is let go of out of the plane makes its members buckle together") {
+    Board board = gableBoard();
+    label(board, MemberFigure::Use);
+    const JointId top{static_cast<int>(jointAt(board.state.truss, "C"))};
+    const long crosses = count(sceneOf(board), Ink::Muted);
+    CHECK(areHeld(board.state.truss, {top}));
+    board.act(Commit{holdEdit(board.state.truss, {top}, false)});
+    CHECK_FALSE(areHeld(board.state.truss, {top}));
+    CHECK(board.state.truss.checks.held->size() == 2);
+    CHECK(count(sceneOf(board), Ink::Muted) == crosses + 2 * 2); // two joints are held
+    board.act(Commit{holdEdit(board.state.truss, {top}, true)});
+    CHECK_FALSE(board.state.truss.checks.held); // all of them again
+}
+
+TEST_CASE(
+    "timber has factors of its own among the settings, and every formula a limit of movement") {
+    Truss truss = steelGable();
+    const auto has = [](const Truss& of, double CheckSettings::*number) {
+        const std::vector<CheckFactor> all = factorsOf(of);
+        return std::any_of(all.begin(), all.end(),
+                           [&](const CheckFactor& each) { return each.number == number; });
+    };
+    CHECK(has(truss, &CheckSettings::deflection));
+    CHECK_FALSE(has(truss, &CheckSettings::kMod));
+    truss.sections.front().shape = "timber";
+    CHECK(has(truss, &CheckSettings::kMod));
+    CHECK(has(truss, &CheckSettings::betaC));
+    truss.checks.formula = ColumnFormula::En1993;
+    CHECK(has(truss, &CheckSettings::gammaM2));
+}
+
 TEST_CASE("members are labelled by force, stress or use, one of them at a time") {
     Board board = gableBoard();
     CHECK(shows(sceneOf(board), "20 C"));

@@ -55,6 +55,7 @@ std::vector<FieldId> everyField() {
     for (const CheckNumber& number : kCheckNumbers) {
         fields.emplace_back(CheckField{number.value});
     }
+    fields.insert(fields.end(), {FactorField::In, FactorField::Out});
     for (std::size_t table = 0; table < kSortedTables; ++table) {
         fields.emplace_back(SearchField{static_cast<SortedTable>(table)});
     }

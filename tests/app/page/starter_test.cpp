@@ -8,6 +8,8 @@
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_string.hpp>
 
+#include <algorithm>
+
 using namespace gusset;
 using Catch::Matchers::ContainsSubstring;
 using support::Board;
@@ -78,7 +80,8 @@ TEST_CASE("what can't be read, or is no size, is named") {
     CHECK_FALSE(faultOf(howe("4", "", "3", one)).empty());
     CHECK_FALSE(faultOf(howe("4", "0", "3", one)).empty());
     CHECK_FALSE(faultOf("no JSON").empty());
-    CHECK(starterOf(state, howe("-5", "12", "3", one)).ok()); // the nearest that there is
+    CHECK_THAT(faultOf(howe("60", "12", "3", one)), ContainsSubstring("3 to 24 panels"));
+    CHECK_THAT(faultOf(howe("4.5", "12", "3", one)), ContainsSubstring("whole number"));
 }
 
 TEST_CASE("loads on areas and lines are typed in their units, and a rise may be a pitch") {
@@ -103,6 +106,51 @@ TEST_CASE("loads on areas and lines are typed in their units, and a rise may be 
     CHECK_THAT(said(*state.book, wrong.issues().front().says), ContainsSubstring("kN/m²"));
 }
 
+TEST_CASE("factors and national values are typed like sizes, and kept in the outline") {
+    const AppState state = boardIn(LengthUnit::m, ForceUnit::kN);
+    const auto made = [&](const std::string& rule) {
+        return starterOf(state, R"({"kind":"howe-roof","span":"12","rise":"3","panels":4,)"
+                                R"("spacing":"5","loads":[)"
+                                R"({"case":"G","kind":"permanent","as":"joint","size":"1"},)"
+                                R"({"case":"S","kind":"snow","as":"joint","size":"2"}],"rule":)" +
+                                    rule + "}");
+    };
+    const Truss usual = made(R"("en-6.10")").value();
+    const Truss own = made(R"({"by":"en-6.10","permanent":"1,2","favourable":"",)"
+                           R"("national":{"snow":["0,7",0.5,"0,2"]}})")
+                          .value();
+    CHECK_THAT(own.form, ContainsSubstring(R"("permanent":1.2,"national":{"snow":[0.7,0.5,0.2]})"));
+    const auto greatest = [](const Truss& truss) {
+        double factor = 0; // of the permanent case, over all combinations
+        for (const Combination& each : truss.combinations) {
+            factor = std::max(factor, each.factors.front().second);
+        }
+        return factor;
+    };
+    CHECK(greatest(usual) == 1.35);
+    CHECK(greatest(own) == 1.2);
+    const Outcome<Truss> wrong = made(R"({"by":"en-6.10","variable":"much"})");
+    REQUIRE_FALSE(wrong.ok());
+    CHECK_THAT(said(*state.book, wrong.issues().front().says), ContainsSubstring("much"));
+    CHECK_FALSE(made(R"({"by":"en-6.10","national":{"snow":["0,7","soft","0"]}})").ok());
+    CHECK_FALSE(made(R"({"by":"en-6.10","permanent":"-1"})").ok());
+}
+
+TEST_CASE("what each joint gets is shown as tables that can be checked by hand") {
+    const AppState state = boardIn(LengthUnit::m, ForceUnit::kN);
+    const std::string html = starterShares(
+        state, R"({"kind":"howe-roof","span":"12","rise":"3","panels":4,"spacing":"5","loads":[)"
+               R"({"case":"S <1>","kind":"snow","as":"area-on-plan","size":"0,8"},)"
+               R"({"case":"W","kind":"wind","as":"area-normal","left":"0,3","right":"-0,4"}]})");
+    // Panels of 3 m: 0.8 kN/m² · 3 m · 5 m = 12 kN, half of it over a support.
+    CHECK_THAT(html, ContainsSubstring("S &lt;1&gt;: 0,8\u2009kN/m²"));
+    CHECK_THAT(html, ContainsSubstring("<td>3</td><td>−12</td>"));
+    CHECK_THAT(html, ContainsSubstring("<td>1,5</td><td>−6</td>"));
+    CHECK_THAT(html, ContainsSubstring("0,3\u2009kN/m² left, −0,4\u2009kN/m² right of the ridge"));
+    CHECK_THAT(html, ContainsSubstring("half of what lies on either side"));
+    CHECK(starterShares(state, "no JSON").empty());
+}
+
 TEST_CASE("the board's outline is offered again until somebody touches its joints") {
     Board board;
     const Truss made = starterOf(board.state, howe("6", "24", "4.5", onJoints("", "10"))).value();
@@ -121,6 +169,11 @@ TEST_CASE("the forms are listed in the language of the page, with what they are 
                ContainsSubstring(R"({"word":"howe","name":"Howe","fewest":3,"most":24,"step":1,)"
                                  R"("loaded":"lower","sizes":["heel"],"pitched":false})"));
     CHECK_THAT(starterForms(state), ContainsSubstring(R"("unit":"kip/ft²")"));
+    // EN 1990:2002, tables A1.1 and A1.2(B).
+    CHECK_THAT(starterForms(state), ContainsSubstring(R"("psi":[0.5,0.2,0])"));
+    CHECK_THAT(
+        starterForms(state),
+        ContainsSubstring(R"({"word":"favourable","name":"Permanent, favourable","usual":1})"));
     state.book = &support::mockPhrases();
     CHECK(starterForms(state).find("Howe") == std::string::npos);
 }

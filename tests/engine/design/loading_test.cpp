@@ -275,6 +275,36 @@ TEST_CASE("tiles weigh along the slope, wind presses square to it, each slope wi
     CHECK_THAT(sumOf(shares[3]).y, WithinAbs(-27, 1e-9)); // eleven joints, two of them held
 }
 
+TEST_CASE("the loads of an outline stand while none of them is changed; others may be added") {
+    Outline outline = roofOf24();
+    outline.loads = {{{"S", LoadSpread::AreaOnPlan, 1.2, 1.2}, "snow", LoadedChord::Upper}};
+    outline.selfWeight = "G";
+    const Truss made = trussOf(englishPhrases(), outline).value();
+    CHECK(carriesLoadsOf(englishPhrases(), made, outline));
+    Truss more = made;
+    more.loads.push_back(made.loads.front());
+    more.loads.back().caseId = "hoist";
+    CHECK(carriesLoadsOf(englishPhrases(), more, outline));
+    Truss other = made;
+    std::get<JointForce>(other.loads[3].what).fy -= 1;
+    CHECK_FALSE(carriesLoadsOf(englishPhrases(), other, outline));
+    Truss light = made;
+    light.loads.pop_back(); // the own weight
+    CHECK_FALSE(carriesLoadsOf(englishPhrases(), light, outline));
+    Truss moved = made;
+    moved.joints[2].at.y += 0.5;
+    CHECK_FALSE(carriesLoadsOf(englishPhrases(), moved, outline));
+}
+
+TEST_CASE("a load without units has none on the area either") {
+    CHECK(unitOf(LoadSpread::AreaNormal, Units{}) == "kN/m²");
+    CHECK(unitOf(LoadSpread::LineOnSlope, Units{}) == "kN/m");
+    CHECK(unitOf(LoadSpread::PerJoint, Units{}) == "kN");
+    Units bare;
+    bare.force = ForceUnit::Plain;
+    CHECK(unitOf(LoadSpread::AreaNormal, bare).empty());
+}
+
 TEST_CASE("the supports of a truss from an outline carry what stands on it, in each case") {
     support::Random random(20261130);
     for (int i = 0; i < 200; ++i) {
@@ -285,6 +315,7 @@ TEST_CASE("the supports of a truss from an outline carry what stands on it, in e
                         .span = double(random.integer(6, 30)),
                         .rise = double(random.integer(1, 3)) / 1.25,
                         .panels = random.integer(choice.fewestPanels, choice.mostPanels)};
+        outline.form.panels -= choice.evenPanels ? outline.form.panels % 2 : 0;
         outline.spacing = random.integer(2, 8);
         for (const LoadSpread spread :
              {LoadSpread::AreaOnPlan, LoadSpread::AreaOnSlope, LoadSpread::AreaNormal}) {

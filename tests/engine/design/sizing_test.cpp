@@ -118,6 +118,9 @@ Outline randomRoof(support::Random& random) {
                     .span = double(random.integer(6, 20)),
                     .rise = random.integer(10, 30) / 10.0,
                     .panels = random.integer(3, 8)};
+    if (choiceOf(outline.form.kind).evenPanels) { // and at least 4
+        outline.form.panels += outline.form.panels % 2;
+    }
     outline.spacing = random.integer(3, 6);
     outline.loads = {{{"G", LoadSpread::AreaOnSlope, 0.4, 0.4}, "permanent", LoadedChord::Upper},
                      {{"S", LoadSpread::AreaOnPlan, random.integer(2, 12) / 10.0, 0.6},
@@ -144,6 +147,17 @@ TEST_CASE("the members of a Howe roof are rafters, tie, posts and diagonals by w
     CHECK(counts[MemberRole::LowerChord] == 6);
     CHECK(counts[MemberRole::Post] == 5);
     CHECK(counts[MemberRole::Diagonal] == 4);
+}
+
+TEST_CASE(
+    "the tie under a ridge is a lower chord, though nothing but the ridge is above its middle") {
+    Truss triangle;
+    triangle.joints = {{"A", {0, 0}, {}}, {"B", {8, 0}, {}}, {"C", {4, 3}, {}}};
+    triangle.members = {
+        {JointId{0}, JointId{1}, ""}, {JointId{0}, JointId{2}, ""}, {JointId{2}, JointId{1}, ""}};
+    CHECK(rolesOf(triangle) == std::vector<MemberRole>{MemberRole::LowerChord,
+                                                       MemberRole::UpperChord,
+                                                       MemberRole::UpperChord});
 }
 
 TEST_CASE("300 random roofs: the profiles pass an independent check, and the next lighter fails") {

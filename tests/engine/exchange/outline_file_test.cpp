@@ -67,6 +67,35 @@ TEST_CASE("every form, way of loading and rule has a word of its own that reads 
     }
 }
 
+TEST_CASE("a load case that is renamed, or stands for something else, does so in the outline too") {
+    Truss truss;
+    truss.form = kFull;
+    const auto renamed = [&](const std::string& name, const std::string& to) {
+        Truss other = truss;
+        other.form = formWithCase(truss, name, to);
+        return readOutline(other).value();
+    };
+    const Outline slates = renamed("tiles", "slates");
+    CHECK(slates.loads[0].load.caseId == "slates");
+    CHECK(slates.loads[1].load.caseId == "wind");
+    CHECK(slates.selfWeight == "slates");
+    // A load that names no case is called "loads", as on the board.
+    CHECK(renamed("loads", "ceiling").loads[2].load.caseId == "ceiling");
+    CHECK(renamed("wind", "loads").loads[1].load.caseId.empty());
+    truss.form = formWithKind(truss, "wind", "snow");
+    CHECK(readOutline(truss).value().loads[1].kind == "snow");
+    truss.form = "no outline";
+    CHECK(formWithCase(truss, "wind", "gale") == "no outline");
+    CHECK(formWithKind(truss, "wind", "snow") == "no outline");
+}
+
+TEST_CASE("the number of panels is a whole number") {
+    CHECK(faultsIn(R"({"kind":"warren","span":9,"rise":2,"panels":4.5})").find("form.panels") !=
+          std::string::npos);
+    CHECK(faultsIn(R"({"kind":"warren","span":9,"rise":2,"panels":1e9})").find("whole number") !=
+          std::string::npos);
+}
+
 TEST_CASE("a pitch stands in place of a rise where there are rafters") {
     CHECK(readText(R"({"kind":"howe-roof","span":20,"pitch":45})").value().form.rise > 9.999);
     CHECK(faultsIn(R"({"kind":"warren","span":20,"pitch":45})").find("form.pitch") !=

@@ -96,6 +96,8 @@ std::vector<Edit> otherEdits(const Truss& truss) {
             UseSection{{kFirst}, "T1"},
             WarmMembers{{kFirst}, 20},
             WarmMembers{{kFirst, MemberId{1}}, 20},
+            FactorMembers{{kFirst}, true, 0.8},
+            FactorMembers{{kFirst, MemberId{1}}, false, {}},
             SetTitle{"Q"},
             SetUnits{},
             SetClassSettings{},

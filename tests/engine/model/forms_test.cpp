@@ -37,7 +37,8 @@ FormSpec specOf(FormKind form, int panels, LoadedChord loaded) {
 
 TEST_CASE("every form with every number of panels is determinate and without a fault") {
     for (const FormChoice& choice : formChoices()) {
-        for (int panels = choice.fewestPanels; panels <= choice.mostPanels; ++panels) {
+        for (int panels = choice.fewestPanels; panels <= choice.mostPanels;
+             panels += choice.evenPanels ? 2 : 1) {
             for (const LoadedChord loaded : {LoadedChord::Upper, LoadedChord::Lower}) {
                 const Truss truss = made(specOf(choice.kind, panels, loaded));
                 CAPTURE(choice.name.english, panels);
@@ -48,6 +49,20 @@ TEST_CASE("every form with every number of panels is determinate and without a f
             }
         }
     }
+}
+
+TEST_CASE("a number of panels that a form can't have is refused in words, with those it can") {
+    const auto faultOf = [](FormKind kind, int panels) {
+        const Outcome<Truss> made =
+            makeForm(englishPhrases(), specOf(kind, panels, LoadedChord::Lower));
+        return made ? std::string{} : said(englishPhrases(), made.issues().front().says);
+    };
+    CHECK(faultOf(FormKind::Pratt, 60) == "this form has 3 to 24 panels, and 60 are asked for");
+    CHECK(faultOf(FormKind::Pratt, -5) == "this form has 3 to 24 panels, and -5 are asked for");
+    CHECK(faultOf(FormKind::HoweRoof, 7) ==
+          "this form has an even number of panels, 4 to 24, and 7 are asked for");
+    CHECK(faultOf(FormKind::HoweRoof, 8).empty());
+    CHECK(faultOf(FormKind::KingPost, 8).empty()); // it has no choice
 }
 
 TEST_CASE("the load is shared evenly by the supports of the symmetric forms") {
@@ -241,11 +256,7 @@ TEST_CASE("sizes that make no truss are refused, each with its cure") {
     CHECK_FALSE(makeForm(englishPhrases(), steep).ok());
 }
 
-TEST_CASE("a panel count out of range is brought into it, a size that is none is refused") {
-    CHECK(made(specOf(FormKind::KBraced, 7, LoadedChord::Lower)).joints.size() ==
-          made(specOf(FormKind::KBraced, 6, LoadedChord::Lower)).joints.size());
-    CHECK(made(specOf(FormKind::Pratt, -4, LoadedChord::Lower)).joints.size() == 6);
-    CHECK(made(specOf(FormKind::Warren, 1000, LoadedChord::Lower)).joints.size() == 49);
+TEST_CASE("a size that is none is refused") {
     for (const double bad : {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(),
                              std::numeric_limits<double>::infinity()}) {
         FormSpec spec;

@@ -119,7 +119,7 @@ TEST_CASE("A profile in inches becomes a section in millimetres") {
 
 TEST_CASE("An own list is read as people have it, and where it comes from") {
     const ProfileList list = listed("# Our yard, March\r\n\r\nname;shape;unit;H;B;t;D\r\n"
-                                    "T 60;shs;mm;;60;3,5;\r\nL 2;angle;in;2;1 1/2;1/4;\r\n");
+                                    "T 60;SHS;mm;;60;3,5;\r\nL 2;Angle;in;2;1 1/2;1/4;\r\n");
     CHECK(notesOf(list) == std::vector<std::string>{});
     CHECK(list.source == "Our yard, March");
     REQUIRE(list.profiles.size() == 2);
@@ -165,6 +165,8 @@ TEST_CASE("What is wrong in an own list is said with its row, and the rest is ke
 }
 
 TEST_CASE("A table that is no list of profiles is refused with what it needs") {
+    CHECK_THAT(english(readProfileList(std::string("n\0a\0m\0e\0", 8)).issues().front()),
+               ContainsSubstring("UTF-16: save the table as CSV in UTF-8"));
     CHECK_THAT(english(readProfileList("").issues().front()),
                ContainsSubstring("holds no profiles"));
     CHECK_THAT(english(readProfileList("name,shape\nA,chs\n").issues().front()),

@@ -106,6 +106,30 @@ TEST_CASE("a sheet lists the sections with their mass, and each of its pages bea
     CHECK_FALSE(says(sheetText(gable()), "Sections and their mass"));
 }
 
+TEST_CASE(
+    "a sheet of a truss from an outline has its loads as they come, and how they are shared") {
+    Outline outline;
+    outline.form = {.kind = FormKind::HoweRoof, .span = 24, .rise = 5, .panels = 10};
+    outline.spacing = 6;
+    outline.loads = {{{"S", LoadSpread::AreaOnPlan, 1.2, 1.2}, "snow", LoadedChord::Upper},
+                     {{"W", LoadSpread::AreaNormal, 0.4, -0.3}, "wind", LoadedChord::Upper}};
+    outline.selfWeight = "G";
+    const Truss truss = trussOf(englishPhrases(), outline).value();
+    const std::string html = sheetText(truss, {.outline = outline});
+    CHECK(says(html, "Loads as they come, to trusses 6\u2009m apart"));
+    CHECK(
+        says(html,
+             "<td class=\"words\">snow, up to 1000 m</td><td class=\"words\">1.2\u202FkN/m²</td>"));
+    CHECK(says(html, "0.4\u202FkN/m² left, −0.3\u202FkN/m² right of the ridge"));
+    CHECK(says(html, "own weight of the members"));
+    CHECK(says(html, "What the joints of the upper chord carry"));
+    CHECK_FALSE(says(html, "What the joints of the lower chord carry")); // no load lies on it
+    CHECK(says(html, "half of what lies on either side"));
+    const std::string csv = sheetCsv({englishPhrases(), truss}, {.outline = outline});
+    CHECK(says(csv, "What the joints of the upper chord carry"));
+    CHECK_FALSE(says(sheetText(truss), "Loads as they come"));
+}
+
 TEST_CASE("a sheet names the rule of each combination, if there is one") {
     Truss truss = loadedGable();
     CHECK_FALSE(says(sheetText(truss), "By the rule"));

@@ -1,4 +1,5 @@
 #include "design/loading/outline.hpp"
+#include "design/sizing/stock.hpp"
 #include "exchange/files/model_file.hpp"
 #include "exchange/forms/outline_file.hpp"
 #include "exchange/json/json_value.hpp"
@@ -74,6 +75,61 @@ TEST_CASE("the workshop sizes a truss: its model solves, and its mass is the sum
     CHECK(numberUnder(reply, "deflection") <= 18.0 / 250);
     CHECK(reply.find("caution")->items.size() == 3);
     CHECK_FALSE(textUnder(reply, "link").empty());
+}
+
+TEST_CASE(
+    "the own weight of the chosen profiles acts in a permanent case, if it is to be counted") {
+    const Truss truss = hall();
+    const JsonValue opened = asked(request("open", truss));
+    CHECK_FALSE(isYes(opened, "weighs"));
+    REQUIRE(opened.find("weightCases")->items.size() == 1);
+    CHECK(opened.find("weightCases")->items.front().text == "G");
+    const JsonValue reply = asked(request("size", truss, R"(,"weight":"G")"));
+    REQUIRE_FALSE(reply.find("faults"));
+    const Truss sized = readModel(textUnder(reply, "model")).value().truss;
+    CHECK(hasOwnWeight(sized));
+    // The supports carry it too: 9.81 N/kg (its standard value 9.80665), and no more than that.
+    const auto carried = [](const Truss& it) {
+        const Solution solution = solve(it, OneCase{"G"});
+        double up = 0;
+        for (const Vec2& reaction : solution.jointReactions) {
+            up += reaction.y;
+        }
+        return up;
+    };
+    Truss without = sized;
+    std::erase_if(without.loads,
+                  [](const Load& load) { return std::holds_alternative<SelfWeight>(load.what); });
+    CHECK(std::abs((carried(sized) - carried(without)) / (9.80665 * numberUnder(reply, "mass")) -
+                   1) < 1e-6);
+    CHECK(faultOf(request("size", truss, R"(,"weight":"X")")) ==
+          "The own weight can’t be added to the load case X: the truss has no such case.");
+}
+
+TEST_CASE("a profile has the strength that its grade has for its thickness") {
+    // EN 1993-1-1:2005, table 3.1: S235 over 40 mm and up to 80 mm has f_y = 215, f_u = 360 MPa.
+    const auto solid = [](const char* name, double diameter) {
+        Section section{name, "", {}, {}, "round", {{"D", diameter}}, {}};
+        return Profile{section, LengthUnit::mm};
+    };
+    const Stock stock =
+        stockOf("S235", {solid("thin", 40), solid("thick", 60), solid("none", 90)}, {}).value();
+    CHECK(stock.leftOut == 1);
+    REQUIRE(stock.sections.size() == 2);
+    CHECK(stock.sections[0].material == "S235");
+    CHECK(stock.sections[1].material == "S235 over 40 mm");
+    REQUIRE(stock.materials.size() == 2);
+    CHECK(stock.materials[0].strength == 235);
+    CHECK(stock.materials[1].strength == 215);
+    CHECK(stock.materials[1].ultimate == 360);
+    Truss truss;
+    putMaterials(truss, stock.materials);
+    putMaterials(truss, stock.materials);
+    CHECK(truss.materials.size() == 2);
+    truss.sections = {stock.sections[1]};
+    dropUnused(truss, stock.materials);
+    REQUIRE(truss.materials.size() == 1);
+    CHECK(truss.materials.front().id == "S235 over 40 mm");
 }
 
 TEST_CASE("with an own list alone, profiles come from it") {

@@ -41,6 +41,7 @@ Truss usualForm(std::uint64_t seed) {
     spec.span = random.integer(4, 24);
     spec.rise = random.integer(1, 5);
     spec.panels = random.integer(choice.fewestPanels, choice.mostPanels);
+    spec.panels -= choice.evenPanels ? spec.panels % 2 : 0;
     spec.loaded = random.oneIn(2) ? LoadedChord::Upper : LoadedChord::Lower;
     spec.load = random.oneIn(3) ? 0 : random.integer(1, 20);
     if (spec.kind == FormKind::CompoundFink) { // which needs a pitch below 45°

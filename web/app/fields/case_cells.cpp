@@ -1,6 +1,7 @@
 #include "app/fields/case_cells.hpp"
 
 #include "design/loading/actions.hpp"
+#include "exchange/forms/outline_file.hpp"
 #include "model/edit/load_cases.hpp"
 #include "phrases/model.hpp"
 #include "report/text/phrases.hpp"
@@ -45,13 +46,13 @@ std::string caseText(const Truss& truss, const ListField& field) {
 Outcome<Edit> editCase(const Truss& truss, const ListField& field, const std::string& text) {
     const std::string name = caseIn(truss, field);
     if (field.kind == ListFieldKind::CaseName) {
-        return renameCase(truss, name, text);
+        return renameCase(truss, name, text, formWithCase(truss, name, text));
     }
     if (!text.empty() && !actionNamed(text)) {
         return Issue{IssueCode::UnknownName, "cases",
                      statement(phrase::kCaseStandsFor, {{"words", kindWords()}})};
     }
-    return setCaseKind(truss, name, text);
+    return setCaseKind(truss, name, text, formWithKind(truss, name, text));
 }
 
 std::string caseFieldName(const Writer& writer, const ListField& field) {

@@ -21,13 +21,26 @@ namespace gusset {
 // limit, it removes the limit.
 [[nodiscard]] Outcome<Edit> checkEdit(const Truss&, const CheckField&, const std::string& text);
 
+// K of these members, which must not be none: empty where each has that of the checks, or where
+// they differ.
+[[nodiscard]] std::string factorText(const Truss&, const std::vector<MemberId>&, FactorField);
+[[nodiscard]] std::string factorLook(const Truss&, const std::vector<MemberId>&, FactorField);
+// An empty text: that of the checks.
+[[nodiscard]] Outcome<Edit> factorEdit(const std::vector<MemberId>&, FactorField,
+                                       const std::string& text);
+// Whether all of these joints are held out of the plane of the truss; and the edit that holds them,
+// or lets go of them.
+[[nodiscard]] bool areHeld(const Truss&, const std::vector<JointId>&);
+[[nodiscard]] Edit holdEdit(const Truss&, const std::vector<JointId>&, bool hold);
+
 // A number of the settings: what it is called, and the hint while it is empty.
 struct CheckFactor {
     double CheckSettings::*number;
     Phrase<> says;
     Phrase<> hint{};
 };
-// Those that the chosen formula uses, and those that every formula uses.
-[[nodiscard]] std::vector<CheckFactor> factorsOf(const CheckSettings&);
+// Those that the chosen formula uses, those that every formula uses, and those of timber if there
+// is any.
+[[nodiscard]] std::vector<CheckFactor> factorsOf(const Truss&);
 
 } // namespace gusset

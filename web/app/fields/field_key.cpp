@@ -71,6 +71,8 @@ constexpr std::array kKnown{
     Known{"several.turn", SeveralKind::Turn},
     Known{"several.repeat", SeveralKind::Repeat},
     Known{"several.warm", SeveralKind::Warm},
+    Known{"picked.K.in", FactorField::In},
+    Known{"picked.K.out", FactorField::Out},
     Known{"board.load.#", LoadField{LoadId{0}}},
     Known{"board.member", MemberEndField::Drawing},
     Known{"board.drawn", MemberEndField::Drawn},

@@ -153,7 +153,15 @@ struct Finish {
 
     bool operator()(const CheckField& field) const {
         if (isKept() && done.text != checkText(state.truss, field)) {
-            commitOrSay(checkEdit(state.truss, field, done.text), actions);
+            commitOrSay(checkEdit(state.truss, field, withPoints(state.truss, done.text)), actions);
+        }
+        return true;
+    }
+
+    bool operator()(FactorField field) const {
+        const std::vector<MemberId>& members = state.selection.members;
+        if (isKept() && !members.empty() && done.text != factorText(state.truss, members, field)) {
+            commitOrSay(factorEdit(members, field, withPoints(state.truss, done.text)), actions);
         }
         return true;
     }

@@ -181,7 +181,7 @@ std::string checkSettingsHtml(const AppState& state) {
                                                        : std::string();
     html += tableBegin(sayPlain(book, phrase::kFactorsOfChecks),
                        {sayPlain(book, phrase::kCellName), sayPlain(book, phrase::kValueHeading)});
-    for (const CheckFactor& factor : factorsOf(settings)) {
+    for (const CheckFactor& factor : factorsOf(state.truss)) {
         const CheckField field{factor.number};
         const std::string name = sayPlain(book, factor.says);
         const std::string look = checkLook(state.truss, field);

@@ -1,5 +1,6 @@
 #include "app/page/sheet_request.hpp"
 
+#include "exchange/forms/outline_file.hpp"
 #include "exchange/links/link.hpp"
 #include "statics/moving/envelope.hpp"
 
@@ -38,7 +39,7 @@ std::string wishFor(const LoadChoice& choice) {
     return (isCombination(choice) ? "combination=" : "case=") + name;
 }
 
-SheetChoices choicesOf(const Truss& truss, std::string_view wish) {
+SheetChoices choicesOf(const PhraseBook& book, const Truss& truss, std::string_view wish) {
     SheetChoices choices;
     const LoadChoice loads = loadsWished(wish);
     choices.loads = isThere(truss, loads) ? loads : LoadChoice{};
@@ -48,6 +49,7 @@ SheetChoices choicesOf(const Truss& truss, std::string_view wish) {
     choices.project = wished(wish, "project").value_or("");
     choices.author = wished(wish, "author").value_or("");
     choices.date = wished(wish, "date").value_or("");
+    choices.outline = standingOutline(book, truss);
     return choices;
 }
 
@@ -55,7 +57,7 @@ SheetChoices choicesOf(const Truss& truss, std::string_view wish) {
 
 std::string sheetOf(const AppState& state, std::string_view wish, std::string_view address,
                     const SheetStyles& styles) {
-    SheetChoices choices = choicesOf(state.committed, wish);
+    SheetChoices choices = choicesOf(*state.book, state.committed, wish);
     if (!address.empty()) {
         const Outcome<std::string> link = openableLink(state.committed, choices.loads);
         choices.link = link ? std::string(address) + "#" + link.value() : std::string{};
@@ -64,7 +66,7 @@ std::string sheetOf(const AppState& state, std::string_view wish, std::string_vi
 }
 
 std::string sheetTablesOf(const AppState& state, std::string_view wish) {
-    return sheetCsv({*state.book, state.committed}, choicesOf(state.committed, wish));
+    return sheetCsv({*state.book, state.committed}, choicesOf(*state.book, state.committed, wish));
 }
 
 std::string sheetLoadsOf(const AppState& state) {

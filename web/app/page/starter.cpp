@@ -7,6 +7,8 @@
 #include "exchange/forms/outline_file.hpp"
 #include "exchange/json/json_text.hpp"
 #include "phrases/design/loading.hpp"
+#include "report/sheet/sheet_outline.hpp"
+#include "report/text/html.hpp"
 
 #include <array>
 #include <optional>
@@ -18,11 +20,34 @@ namespace {
 
 constexpr std::array kSizeNames{phrase::kSizeHeel, phrase::kSizeTie, phrase::kSizeOverhang,
                                 phrase::kSizeDepth, phrase::kSizeTopWidth};
-constexpr std::array kSpreadNames{phrase::kSpreadAreaOnPlan,  phrase::kSpreadAreaOnSlope,
-                                  phrase::kSpreadAreaNormal,  phrase::kSpreadLineOnPlan,
-                                  phrase::kSpreadLineOnSlope, phrase::kSpreadPerJoint};
+constexpr std::array kSpreads{LoadSpread::AreaOnPlan,  LoadSpread::AreaOnSlope,
+                              LoadSpread::AreaNormal,  LoadSpread::LineOnPlan,
+                              LoadSpread::LineOnSlope, LoadSpread::PerJoint};
 constexpr std::array kRuleNames{phrase::kRuleEn610, phrase::kRuleEn610ab, phrase::kRuleAsceLrfd,
                                 phrase::kRuleAsceAsd};
+
+// Factors of combinations that may be typed, by their keys in an outline.
+struct TypedFactor {
+    std::string_view key;
+    Phrase<> says;
+    double CombinationWish::*value;
+    bool ofBoth; // 6.10 and 6.10a/b, or of the latter alone
+};
+constexpr std::array kTypedFactors{
+    TypedFactor{"permanent", phrase::kFactorPermanentUp, &CombinationWish::permanentUp, true},
+    TypedFactor{"favourable", phrase::kFactorPermanentDown, &CombinationWish::permanentDown, true},
+    TypedFactor{"variable", phrase::kFactorVariable, &CombinationWish::variable, true},
+    TypedFactor{"xi", phrase::kFactorXi, &CombinationWish::xi, false}};
+
+std::vector<std::string> typedFactorsOf(CombinationRule rule) {
+    std::vector<std::string> keys;
+    for (const TypedFactor& factor : kTypedFactors) {
+        if (rule == CombinationRule::En610ab || (rule == CombinationRule::En610 && factor.ofBoth)) {
+            keys.emplace_back(factor.key);
+        }
+    }
+    return keys;
+}
 
 class Listing {
 public:
@@ -36,16 +61,21 @@ public:
         list("sizes", kSizeNames, [&](const Phrase<>& says) {
             word(wordOf(FormSize(&says - kSizeNames.data())), says);
         });
-        list("spreads", kSpreadNames, [&](const Phrase<>& says) {
-            const auto spread = LoadSpread(&says - kSpreadNames.data());
-            word(wordOf(spread), says);
+        list("spreads", kSpreads, [&](LoadSpread spread) {
+            word(wordOf(spread), saysOf(spread));
             json_.text("unit", unitOf(spread, state_.truss.units));
             json_.key("sides");
             json_.boolean(spread == LoadSpread::AreaNormal);
         });
-        list("kinds", actionRules(), [&](const ActionRule& rule) { word(rule.word, rule.says); });
+        list("kinds", actionRules(), [&](const ActionRule& rule) { kind(rule); });
         list("rules", kRuleNames, [&](const Phrase<>& says) {
-            word(wordOf(CombinationRule(&says - kRuleNames.data())), says);
+            const auto rule = CombinationRule(&says - kRuleNames.data());
+            word(wordOf(rule), says);
+            json_.texts("factors", typedFactorsOf(rule));
+        });
+        list("factors", kTypedFactors, [&](const TypedFactor& factor) {
+            word(factor.key, factor.says);
+            json_.number("usual", CombinationWish{}.*factor.value);
         });
         json_.endObject();
         return json_.take();
@@ -66,6 +96,17 @@ private:
     void word(std::string_view word, const Phrase<>& says) {
         json_.text("word", word);
         json_.text("name", sentenceIn(*state_.book, says.english));
+    }
+    void kind(const ActionRule& rule) {
+        word(rule.word, rule.says);
+        if (rule.asce != AsceLoad::D) {
+            json_.key("psi");
+            json_.beginArray();
+            json_.number(rule.psi.combination);
+            json_.number(rule.psi.frequent);
+            json_.number(rule.psi.quasiPermanent);
+            json_.endArray();
+        }
     }
     void form(const FormChoice& choice) {
         word(wordOf(choice.kind), choice.name);
@@ -105,6 +146,26 @@ Outcome<Truss> starterOf(const AppState& state, std::string_view typed) {
     truss.classSettings = state.truss.classSettings;
     truss.form = outlineText(outline.value());
     return truss;
+}
+
+std::string starterShares(const AppState& state, std::string_view typed) {
+    const Outcome<Outline> outline = typedOutline(state.truss, typed);
+    if (!outline) {
+        return "";
+    }
+    const Outcome<Truss> made = trussOf(*state.book, outline.value());
+    if (!made) {
+        return "";
+    }
+    Truss truss = made.value();
+    truss.classSettings = state.truss.classSettings;
+    const Writer writer{*state.book, truss};
+    std::string html;
+    for (const TextTable& table : shareTables(writer, outline.value())) {
+        html += tableHtml(table);
+    }
+    const std::string rule = sharingRule(*state.book, outline.value());
+    return rule.empty() ? html : paragraphsHtml({rule}) + html;
 }
 
 Truss emptyBoard(const AppState& state) {

@@ -16,14 +16,19 @@ namespace gusset {
 //            "sizes":["heel"],"pitched":false},…],
 //  "sizes":[{"word":"heel","name":"Height over the supports"},…],
 //  "spreads":[{"word":"area-on-plan","name":"on plan","unit":"kN/m²","sides":false},…],
-//  "kinds":[{"word":"snow","name":"snow"},…], "rules":[{"word":"en-6.10","name":"EN
-//  1990, 6.10"},…]}
+//  "kinds":[{"word":"permanent","name":"permanent"},{"word":"snow","name":"snow","psi":[0.5,0.2,0]},…],
+//  "rules":[{"word":"en-6.10","name":"EN
+//  1990, 6.10","factors":["permanent","favourable","variable"]},…],
+//  "factors":[{"word":"permanent","name":"Permanent, unfavourable","usual":1.35},…]}
+// with recommended values: ψ0, ψ1 and ψ2 of variable actions, and factors.
 [[nodiscard]] std::string starterForms(const AppState&);
 
 // From the key "form" of a model (exchange/forms/outline_file) with texts in place of numbers: "7
 // ft 6 in", "0,8 kN/m²"; a rise that ends with ° is a pitch; an empty text is left out. In the
 // units and the class settings of the board. Fails on what can't be read as a size.
 [[nodiscard]] Outcome<Truss> starterOf(const AppState&, std::string_view typed);
+// What the joints get of each load, as tables in HTML; empty where starterOf fails.
+[[nodiscard]] std::string starterShares(const AppState&, std::string_view typed);
 // A board with nothing on it, likewise.
 [[nodiscard]] Truss emptyBoard(const AppState&);
 

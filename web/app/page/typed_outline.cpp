@@ -39,6 +39,8 @@ public:
         for (const auto& [key, value] : typed.members) {
             if (key == "loads") {
                 form.members.emplace_back(key, readLoads(value));
+            } else if (key == "rule") {
+                form.members.emplace_back(key, readFactors(value));
             } else if (isAmong(kLengths, key) && value.kind == JsonValue::Kind::Text) {
                 readSize(form, key, unspaced(value.text));
             } else {
@@ -61,6 +63,28 @@ private:
             return;
         }
         put(form, key, readLength(withPoints(board_, text), board_.units.length));
+    }
+
+    // Factors and national values of combinations: texts in place of numbers, at any depth; its
+    // name is none, and what is empty is left out.
+    JsonValue readFactors(const JsonValue& typed) {
+        JsonValue read = typed;
+        read.members.clear();
+        for (const auto& [key, value] : typed.members) {
+            if (value.kind != JsonValue::Kind::Text || key == "by") {
+                read.members.emplace_back(key, readFactors(value));
+            } else if (!unspaced(value.text).empty()) {
+                put(read, key, readNumber(withPoints(board_, value.text)));
+            }
+        }
+        for (JsonValue& item : read.items) {
+            if (item.kind == JsonValue::Kind::Text) {
+                const Outcome<double> number = readNumber(withPoints(board_, item.text));
+                keepFaults(number);
+                item = numberValue(number ? number.value() : 0);
+            }
+        }
+        return read;
     }
 
     JsonValue readLoads(const JsonValue& typed) {
@@ -99,7 +123,7 @@ private:
                 per = per.substr(0, per.size() - two.size()) + "²";
             }
         }
-        if (!per.empty() && per != unit.substr(unit.find('/'))) {
+        if (!per.empty() && (unit.empty() || per != unit.substr(unit.find('/')))) {
             return Issue{IssueCode::OutOfRange, "loads",
                          statement(phrase::kLoadInUnit, {{"typed", text}, {"unit", unit}})};
         }
@@ -109,7 +133,11 @@ private:
     void put(JsonValue& into, const std::string& key, const Outcome<double>& number) {
         if (number) {
             into.members.emplace_back(key, numberValue(number.value()));
-        } else {
+        }
+        keepFaults(number);
+    }
+    void keepFaults(const Outcome<double>& number) {
+        if (!number) {
             faults_.insert(faults_.end(), number.issues().begin(), number.issues().end());
         }
     }
@@ -119,23 +147,6 @@ private:
 };
 
 } // namespace
-
-std::string unitOf(LoadSpread spread, const Units& units) {
-    const std::string force = symbolOf(units.force);
-    const std::string length = symbolOf(units.length);
-    switch (spread) {
-    case LoadSpread::AreaOnPlan:
-    case LoadSpread::AreaOnSlope:
-    case LoadSpread::AreaNormal:
-        return force + "/" + length + "²";
-    case LoadSpread::LineOnPlan:
-    case LoadSpread::LineOnSlope:
-        return force + "/" + length;
-    case LoadSpread::PerJoint:
-        break;
-    }
-    return force;
-}
 
 Outcome<Outline> typedOutline(const Truss& board, std::string_view typed) {
     const Outcome<JsonValue> value = parseJson(typed);

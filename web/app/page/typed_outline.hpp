@@ -9,9 +9,6 @@
 
 namespace gusset {
 
-// The unit that a load is typed in: "kN/m²".
-[[nodiscard]] std::string unitOf(LoadSpread, const Units&);
-
 // See starterOf. Units and the sign of decimals are those of the board.
 [[nodiscard]] Outcome<Outline> typedOutline(const Truss& board, std::string_view typed);
 

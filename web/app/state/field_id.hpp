@@ -92,6 +92,10 @@ struct CheckField { // a setting of the member checks
 
     friend bool operator==(const CheckField&, const CheckField&) = default;
 };
+enum class FactorField {
+    In,
+    Out
+};                   // K of the picked members, in the plane of the truss or out of it
 struct SearchField { // the text searched for in a table of the notebook
     SortedTable table = SortedTable::Forces;
 
@@ -116,7 +120,7 @@ struct Measured {
 enum class MemberEndField { Drawing, Drawn }; // of the member being drawn, of the one drawn last
 
 using FieldId = std::variant<TitleField, Cell, PickedCell, PageCell, PageRow, PageControl,
-                             PageAnswer, PageList, ListField, CheckField, SearchField, SeveralKind,
-                             LoadField, Measured, MemberEndField>;
+                             PageAnswer, PageList, ListField, CheckField, FactorField, SearchField,
+                             SeveralKind, LoadField, Measured, MemberEndField>;
 
 } // namespace gusset

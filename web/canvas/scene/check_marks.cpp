@@ -30,6 +30,17 @@ void addBand(Drawing& drawing, MemberId member, Ink ink, float width, float dash
     keepFrame(drawing, member, 0.5 * width);
 }
 
+// Joints that are held out of the plane of the truss, where not all are.
+void crossHeld(Drawing& drawing) {
+    constexpr double kReach = 10; // px
+    for (const JointId joint : drawing.state.truss.checks.held.value_or(std::vector<JointId>{})) {
+        const Vec2 at = drawing.at[joint.at()];
+        for (const Vec2 arm : {Vec2{kReach, kReach}, Vec2{kReach, -kReach}}) {
+            addLine(drawing, {at - arm, at + arm, 2, Ink::Muted, 0});
+        }
+    }
+}
+
 // Top or bottom of the board, whichever strip of this height covers fewer joints.
 Vec2 cautionCorner(const Drawing& drawing, double height) {
     const Rect& free = drawing.obstacles.free();
@@ -67,6 +78,7 @@ void drawUseBands(Drawing& drawing) {
         return;
     }
     const MemberChecks& checks = drawing.checks->checks;
+    crossHeld(drawing);
     if (checks.worst.valid()) {
         addBand(drawing, checks.worst, Ink::Muted, kBandWidth + 4, 0);
     }

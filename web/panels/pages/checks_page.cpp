@@ -77,8 +77,45 @@ void settingsOfChecks(PanelContext& context) {
     const std::array columns{Column{{}, 200, 1}, Column{{}, 90, 0.4, Align::Right}};
     Table table(ui, "factors", columns);
     int row = 0;
-    for (const CheckFactor& factor : factorsOf(context.state.truss.checks)) {
+    for (const CheckFactor& factor : factorsOf(context.state.truss)) {
         factorRow(context, table, row++, factor);
+    }
+}
+
+void factorOfPicked(PanelContext& context, Table& table, FactorField number, Phrase<> name) {
+    const Truss& truss = context.state.truss;
+    const std::vector<MemberId>& members = context.state.selection.members;
+    table.row({.id = static_cast<int>(number)});
+    table.text(0, words(context, name), {context.ui.palette->ink});
+    FieldLook look;
+    look.field = number;
+    look.name = words(context, name);
+    look.text = factorText(truss, members, number);
+    look.look = factorLook(truss, members, number);
+    look.hint = words(context, phrase::kAsInChecks);
+    look.align = Align::Right;
+    field(context, table.cell(1), look);
+}
+
+// K of the picked members, and whether the picked joints are held out of the plane.
+void settingsOfPicked(PanelContext& context) {
+    const Things& picked = context.state.selection;
+    sectionHeading(context.ui, words(context, phrase::kLengthsOfPicked));
+    if (picked.members.empty() && picked.joints.empty()) {
+        smallPrint(context.ui, words(context, phrase::kPickForLengths));
+        return;
+    }
+    if (!picked.members.empty()) {
+        const std::array columns{Column{{}, 200, 1}, Column{{}, 90, 0.4, Align::Right}};
+        Table table(context.ui, "picked", columns);
+        factorOfPicked(context, table, FactorField::In, phrase::kFactorInPlane);
+        factorOfPicked(context, table, FactorField::Out, phrase::kFactorOutOfPlane);
+    }
+    if (!picked.joints.empty()) {
+        const bool held = areHeld(context.state.truss, picked.joints);
+        if (toggle(context.ui, words(context, phrase::kHeldOutOfPlane), held)) {
+            context.actions.push_back(Commit{holdEdit(context.state.truss, picked.joints, !held)});
+        }
     }
 }
 
@@ -145,6 +182,7 @@ void checksPage(PanelContext& context) {
     loadsOfChecks(context);
     if (!shown.rows.empty()) {
         useOnBoard(context);
+        settingsOfPicked(context);
         workedCheck(context);
         useTable(context);
     }
