@@ -28,6 +28,20 @@ void writeGroups(JsonText& out, const PhraseBook& book, const Truss& truss) {
     });
 }
 
+// Of the joints, in the order of their names.
+void writePlaces(JsonText& out, const Truss& truss) {
+    out.key("places");
+    out.beginArray();
+    for (const Joint& joint : truss.joints) {
+        out.beginArray();
+        out.number(joint.at.x);
+        out.number(joint.at.y);
+        out.endArray();
+    }
+    out.endArray();
+    out.text("placeUnit", symbolOf(truss.units.length));
+}
+
 void writeChoices(JsonText& out, const PhraseBook& book) {
     const std::vector<ProfileKind> kinds(profileKinds().begin(), profileKinds().end());
     out.objects("kinds", kinds, [&](const ProfileKind& kind) {
@@ -81,6 +95,7 @@ std::string openReply(const PhraseBook& book, const Truss& truss,
     const LoadChoice shown = usualLoads(truss);
     writeGiven(out, {book, truss}, shown, {});
     out.text("shown", loadsName(book, shown));
+    writePlaces(out, truss);
     writeGroups(out, book, truss);
     writeChoices(out, book);
     out.texts("caution", cautionLines(book));

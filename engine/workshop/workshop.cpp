@@ -5,6 +5,7 @@
 #include "exchange/links/link.hpp"
 #include "phrases/design/workshop.hpp"
 #include "workshop/chosen.hpp"
+#include "workshop/compared.hpp"
 #include "workshop/drawn.hpp"
 #include "workshop/opened.hpp"
 #include "workshop/varied.hpp"
@@ -37,6 +38,12 @@ std::string workshopReply(const PhraseBook& book, std::string_view request) {
     }
     if (wants == "reshape") {
         return reshapeReply(book, truss, value);
+    }
+    if (wants == "move") {
+        return moveReply(book, truss, value);
+    }
+    if (wants == "compare") {
+        return compareReply(book, truss, value);
     }
     if (wants == "vary") {
         return varyReply(book, truss, value);

@@ -2,7 +2,7 @@
 // What the page that chooses profiles asks of the program: one request in, one answer out, both
 // JSON, as at the desk (desk/desk.hpp).
 //
-// - open { model }: title, model, figure, members; the groups of members by role; what there is to
+// - open { model }: title, model, figure, members, the places of the joints; the groups of members by role; what there is to
 //   choose from: kinds of profiles with their sources, grades; whether its own weight is among its
 //   loads ("weighs"), and the cases that it may be added to; whether it is as its outline makes
 //   it, and then rise and panels
@@ -14,11 +14,18 @@
 //   added to; none: as the truss has it), standard (en-a0 to en-d, aisc-lrfd, aisc-asd; else the
 //   truss's own) }: the profiles of each group, in words and figures; the model with them, as text
 //   and as a link
+// - move { model, joint (its name), x, y (its units) }: the truss with this joint there, as open
+//   answers
+// - compare { model, other (a model or a link) }: two figures with their scales (px per length unit), the members of each
+// that
+//   the other has not or has otherwise ("marked", by number), figures of both as rows of texts
+//   ("first", "second", "more": how much the second has more), the differences in sentences
+//   ("lines"), what is missing ("remarks"); of the other its model, as text and as a link
 // - reshape { model, rise, panels }: the same truss with these, as open answers
 // - vary { as size, and what: "rise" or "panels", from, to, count }: for each value the mass, the
 //   greatest use and the deflection with the lightest profiles
 //
-// The last two want a truss as its outline makes it.
+// Reshape and vary want a truss as its outline makes it.
 // What is wrong stands in "faults", a list of sentences, and nothing else is then answered.
 
 #include "core/phrase.hpp"

@@ -16,9 +16,20 @@ export function createGroups(changed) {
 
     // The members that the field names, and the first name that no member has.
     function picked() {
-        const names = at('picked').value.split(/[,;]/).map((name) => name.trim()).filter((name) => name !== '');
-        const found = names.map((name) => truss.members.findIndex((member) => isNamed(member, name)));
-        return { members: [...new Set(found.filter((index) => index >= 0))], unknown: names[found.indexOf(-1)] };
+        const parts = at('picked').value.split(/[,;]/).map((name) => name.trim()).filter((name) => name !== '');
+        const members = new Set();
+        for (let from = 0, to; from < parts.length; from = to) {
+            to = parts.length; // the longest name first: joints may have commas in theirs
+            const indexOf = (end) => truss.members.findIndex((member) => isNamed(member, parts.slice(from, end).join(',')));
+            while (to > from && indexOf(to) < 0) {
+                to -= 1;
+            }
+            if (to === from) {
+                return { members: [...members], unknown: parts[from] };
+            }
+            members.add(indexOf(to));
+        }
+        return { members: [...members] };
     }
     function mark() {
         const chosen = new Set(picked().members);

@@ -34,10 +34,11 @@ export function createRange(asked, stop) {
         showTable(at('range-table'), `Mass over ${across}`, [across, number('mass'), number('largest use'), number('deflection')],
             all.map(({ value, mass, use, deflection, enough }) => [Number(value.toPrecision(4)), number(kilograms(mass)),
                 number(share(use), use > 1), number(`${millimetres(deflection)}${mass !== undefined && !enough ? ', not enough' : ''}`)]));
+        const skipped = what === 'panels' && truss.panelStep > 1 ? ' This form has an even number of panels: others are left out.' : '';
         const enough = there.filter((point) => point.enough);
         const best = enough.length > 0 ? enough.reduce((a, b) => (b.mass < a.mass ? b : a)) : null;
         say(best ? `The lightest of these has ${what === 'rise' ? `a rise of ${Number(best.value.toPrecision(4))} ${truss.riseUnit}`
-            : `${best.value} panels`}: ${kilograms(best.mass)}.` : 'None of these is enough with these profiles.');
+            : `${best.value} panels`}: ${kilograms(best.mass)}.${skipped}` : `None of these is enough with these profiles.${skipped}`);
     }
     at('what').addEventListener('change', suggest);
     at('range-form').addEventListener('submit', async (event) => {

@@ -20,5 +20,12 @@ export function showTable(place, caption, head, rows) {
 }
 
 export const share = (use) => (use === undefined ? '–' : use.toFixed(2));
-export const kilograms = (mass) => (mass === undefined ? '–' : `${mass.toFixed(mass < 100 ? 1 : 0)}\u00A0kg`);
+const decimalsOf = (mass) => (mass < 100 ? 1 : 0);
+const asPrinted = (mass) => Number(mass.toFixed(decimalsOf(mass)));
+// How much heavier than another, as a reader of both finds it.
+export function moreKilograms(mass, other) {
+    const more = asPrinted(mass) - asPrinted(other);
+    return `${more < 0 ? '−' : '+'}${Math.abs(more).toFixed(Math.min(decimalsOf(mass), decimalsOf(other)))}\u00A0kg`;
+}
+export const kilograms = (mass) => (mass === undefined ? '–' : `${mass.toFixed(decimalsOf(mass))}\u00A0kg`);
 export const millimetres = (metres) => (metres === undefined ? '–' : `${(1000 * metres).toFixed(1)}\u00A0mm`);

@@ -1,8 +1,10 @@
 // From a truss to the lightest profiles that pass: groups, lists, what if the rise were another, mass over a range, and
 // trusses compared. Nothing leaves the device.
+import { createComparing } from './comparing.js';
 import { createGroups } from './groups.js';
+import { createJoints } from './joints.js';
 import { createRange } from './range.js';
-import { showTable, kilograms, millimetres, number, share } from './tables.js';
+import { showTable, kilograms, millimetres, moreKilograms, number, share } from './tables.js';
 import { numberIn } from './typed.js';
 import { createWish } from './wish.js';
 import { at, element } from '../element.js';
@@ -13,7 +15,7 @@ import { onFiles } from '../taken_files.js';
 const program = programIn(new URL('worker.js', import.meta.url));
 let truss = null; // what the program said of it when it was opened
 let chosen = null; // its profiles, once they are
-const kept = []; // trusses with profiles, to be compared: { name, shape, mass, use, deflection, enough, profiles }
+let asOpened = ''; // the model, before anything was dragged
 let asks = 0; // for profiles; an answer to any but the last is dropped
 
 const titleOf = () => truss.title || 'A truss without a title';
@@ -24,6 +26,8 @@ const asked = (request) => program.ask({ ...wish.wish(), ...groups.wish(), model
 const wish = createWish(() => drop('The wishes have changed.'));
 const groups = createGroups(() => drop('The groups have changed.'));
 const range = createRange(asked, () => program.cancel());
+const comparing = createComparing(program, () => chosen?.model ?? truss.model);
+const joints = createJoints((joint, [x, y]) => follow({ do: 'move', joint, x, y }), () => showMoved());
 
 // What was chosen does not hold any more.
 function drop(why) {
@@ -36,6 +40,7 @@ function drop(why) {
         at('choosing-says').textContent = `${why} Choose the profiles again.`;
     }
     range.clear();
+    comparing.clear();
 }
 
 // The members are the first lines of a figure, in the order of the list: each gets a wide line over it to tap on.
@@ -52,6 +57,7 @@ function showFigure() {
         over.addEventListener('click', () => groups.toggle(index));
         svg.append(over);
     });
+    joints.show(truss);
 }
 
 // So that a reload finds it again.
@@ -153,55 +159,70 @@ async function choose() {
     }
 }
 
-// While a slider moves, only the last place counts.
-let reshaping = false;
+// While something is dragged, only the last place counts. The drawing waits until a joint is let go, as it would move
+// away under the hand.
+let wanted = null;
+let following = false;
 let isStopped = false;
-async function reshape() {
-    sayShape();
-    if (reshaping) {
+async function follow(request) {
+    wanted = request;
+    if (following) {
         return;
     }
-    reshaping = true;
+    following = true;
     isStopped = false;
-    const place = () => `${at('rise').value} ${at('panels').value}`;
     try {
-        for (let done = null; done !== place() && !isStopped;) {
-            done = place();
-            const wanted = { rise: Number(at('rise').value), panels: Number(at('panels').value) };
+        while (wanted && !isStopped) {
+            const now = wanted;
             const before = chosen;
-            truss = { ...truss, ...await program.ask({ do: 'reshape', model: truss.model, ...wanted }) };
+            wanted = null;
+            range.clear();
+            comparing.clear();
+            truss = { ...truss, notes: [], ...await program.ask({ ...now, model: truss.model }) };
             keepInAddress();
-            showFigure();
-            groups.show(truss);
-            await choose();
-            if (before && chosen && before.enough && chosen.enough) {
-                const more = chosen.mass - before.mass;
-                at('figure-says').textContent = `${kilograms(chosen.mass)} (${more < 0 ? '−' : '+'}${kilograms(Math.abs(more))}), ` +
-                    `used ${share(useOf(chosen.groups))}, moves ${millimetres(chosen.deflection)}`;
-            } else {
-                at('figure-says').textContent = at('choosing-says').textContent;
+            at('as-it-was').hidden = truss.model === asOpened;
+            if (!joints.isDragging()) {
+                showMoved();
             }
+            await choose();
+            sayFollowed(before, now);
         }
     } catch (error) {
         at('figure-says').textContent = error.message;
     } finally {
-        reshaping = false;
-        range.clear();
+        following = false;
+        if (!joints.isDragging()) {
+            showMoved();
+        }
     }
+}
+function showMoved() {
+    const says = at('figure-says').textContent;
+    showFigure();
+    groups.show(truss);
+    showShape();
+    at('figure-says').textContent = at('figure').querySelector('svg') ? says : at('figure-says').textContent;
+}
+function sayFollowed(before, { joint, x, y }) {
+    const where = joint === undefined ? '' : `${joint} at (${x}, ${y}) ${truss.placeUnit}: `;
+    if (!chosen) {
+        at('figure-says').textContent = `${where}${at('choosing-says').textContent}`;
+        return;
+    }
+    at('figure-says').textContent = `${where}${kilograms(chosen.mass)}` +
+        `${before ? ` (${moreKilograms(chosen.mass, before.mass)})` : ''}, ` +
+        `used ${share(useOf(chosen.groups))}${chosen.enough ? '' : ', not enough'}, moves ${millimetres(chosen.deflection)}`;
+}
+function reshape() {
+    sayShape();
+    follow({ do: 'reshape', rise: Number(at('rise').value), panels: Number(at('panels').value) });
 }
 
 function keep() {
     at('keep').disabled = true; // once is enough
     const profiles = chosen.groups.map(({ name, profile }) => `${name} ${profile}`).join(', ');
-    kept.push({ name: titleOf(), shape: shapeOf(), mass: chosen.mass, use: useOf(chosen.groups), deflection: chosen.deflection,
-        enough: chosen.enough, profiles });
-    const [first] = kept;
-    at('comparing').hidden = false;
-    showTable(at('compare-table'), 'Trusses with profiles, compared with the first',
-        ['Truss', number('Mass'), number('Against the first'), number('Used'), number('Moves'), 'Profiles'],
-        kept.map((each) => [each.shape === '' ? each.name : `${each.name}, ${each.shape}`, number(kilograms(each.mass)),
-            number(each === first ? '–' : `${each.mass < first.mass ? '−' : '+'}${kilograms(Math.abs(each.mass - first.mass))}`),
-            number(`${share(each.use)}${each.enough ? '' : ', not enough'}`, !each.enough), number(millimetres(each.deflection)), each.profiles]));
+    comparing.keep({ name: titleOf(), shape: shapeOf(), mass: chosen.mass, use: useOf(chosen.groups), deflection: chosen.deflection,
+        enough: chosen.enough, profiles, model: chosen.model });
 }
 
 // `request` is one that answers with a truss.
@@ -212,6 +233,8 @@ const opening = async (request, takesFocus = true) => {
         drop('');
         at('choosing-says').textContent = '';
         at('rise').min = '';
+        asOpened = opened.model;
+        at('as-it-was').hidden = true;
         show(opened);
         keepInAddress();
         if (takesFocus) {
@@ -255,6 +278,10 @@ at('stop').addEventListener('click', () => {
 });
 at('chosen-save').addEventListener('click', () => saveFile('truss.json', chosen.model, 'application/json'));
 at('keep').addEventListener('click', keep);
+at('as-it-was').addEventListener('click', () => {
+    at('joint').focus();
+    opening({ do: 'open', model: asOpened }, false);
+});
 ['rise', 'panels'].forEach((id) => at(id).addEventListener('input', reshape));
 
 async function start() {

@@ -111,7 +111,8 @@ test('the profiles that are chosen are those of the command line, and pass its c
     assert.equal(await page.inputValue('#standard'), 'en-c'); // as its loads are factored
     await page.selectOption('#standard', '');
     await choose(page);
-    const asked = gusset(['size', '-', '--kinds', 'shs-hot', '--grade', 'S355', '--deflection', '250'], JSON.stringify(hall));
+    const asked = gusset(['size', '-', '--kinds', 'shs-hot', '--grade', 'S355', '--deflection', '250',
+        '--weight', 'roofing'], JSON.stringify(hall));
     assert.equal(asked.status, 0, asked.stderr);
     const { name, text } = await downloaded(page, 'Save it as a file');
     assert.equal(name, 'truss.json');
@@ -159,6 +160,9 @@ test('a limit on the deflection is met while there are heavier profiles, and not
     await page.fill('#picked', `${hall.members[0].a}-${hall.members[0].b}`);
     await page.selectOption('#into', 'none: they keep their sections');
     await press(page, 'Put them there');
+    await press(page, 'Choose the profiles');
+    await page.locator('#choosing-says', { hasText: /weight of member .* not known/ }).waitFor();
+    await page.selectOption('#weight', { label: 'not counted' });
     await choose(page);
     await page.locator('#choosing-says', { hasText: 'not enough' }).waitFor();
     assert.match(await page.locator('#chosen-lines').innerText(), /How far joints move is not known/);
@@ -229,6 +233,85 @@ test('while the rise is dragged the mass follows, and trusses are kept to be com
     await context.close();
 });
 
+test('two trusses stand beside each other, and in what they differ is said; those that are kept outlive a reload', async () => {
+    const { page, context } = await arrive(sizes.desktop, linkOf(hall));
+    await choose(page);
+    await press(page, 'Keep it to compare');
+    await page.locator('#rise').fill('4');
+    await page.locator('#figure-says', { hasText: /kg \(/ }).waitFor();
+    await press(page, 'Compare');
+    await page.locator('#compared:not([hidden])').waitFor();
+    const lines = await page.locator('#compared-lines li').allInnerTexts();
+    const ridge = hall.joints.find(({ y }) => y === 3).id;
+    assert.ok(lines.includes(`Joint ${ridge}: at (9, 4) in the first, at (9, 3) in the second.`), lines.join(' | '));
+    assert.deepEqual((await page.locator('#compared-table tbody tr').nth(1).allInnerTexts())[0].split('\t'), ['Height, m', '4', '3', '−1']);
+    assert.equal(await page.locator('#compared svg').count(), 2);
+    const widths = await page.locator('#compared svg').evaluateAll((all) => all.map((svg) => // of a panel of the tie: 3 m
+        svg.querySelector('path[class^=line]').getBoundingClientRect().width));
+    assert.ok(Math.abs(widths[0] - widths[1]) < 0.01 * widths[0], 'to one scale');
+    await page.reload();
+    await page.locator('html[data-ready]').waitFor();
+    assert.equal((await cells(page, '#compare-table', 1)).length, 1);
+    await press(page, `Remove 1: Howe roof truss, rise 3 m, 6 panels`);
+    assert.equal(await page.locator('#compare-table').isVisible(), false);
+    assert.match(await page.locator('#comparing-says').innerText(), /is kept no more/);
+    await press(page, 'Compare');
+    assert.match(await page.locator('#comparing-says').innerText(), /Paste the link/);
+    await page.fill('#compare-link', 'no truss');
+    await press(page, 'Compare');
+    await page.locator('#comparing-says', { hasText: 'The other truss:' }).waitFor();
+    await page.fill('#compare-link', linkTo('footbridge.json'));
+    await press(page, 'Compare');
+    await page.locator('#compared:not([hidden])').waitFor();
+    await context.close();
+});
+
+for (const name of ['desktop', 'phone']) {
+    test(`on a ${name} a joint is dragged in the drawing, the mass follows, and it is taken back`, async () => {
+        const { page, context } = await arrive(sizes[name], linkOf(hall));
+        await choose(page);
+        const ridge = hall.joints.find(({ y }) => y === 3).id;
+        const grip = page.locator(`.grip[data-joint="${ridge}"]`);
+        await grip.scrollIntoViewIfNeeded();
+        const box = await grip.boundingBox();
+        const from = { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+        if (name === 'phone') { // a finger
+            const session = await context.newCDPSession(page);
+            const touch = (type, y) => session.send('Input.dispatchTouchEvent', { type, touchPoints: type === 'touchEnd' ? [] : [{ x: from.x, y }] });
+            await touch('touchStart', from.y);
+            await touch('touchMove', from.y - 15);
+            await touch('touchMove', from.y - 30);
+            await page.locator('#figure .ghost').first().waitFor({ state: 'attached' });
+            await touch('touchEnd');
+        } else {
+            await page.mouse.move(from.x, from.y);
+            await page.mouse.down();
+            await page.mouse.move(from.x, from.y - 30, { steps: 3 });
+            await page.locator('#figure .ghost').first().waitFor({ state: 'attached' });
+            await page.mouse.up();
+        }
+        await page.locator('#figure-says', { hasText: new RegExp(`^${ridge} at \\(9, .*kg \\(`) }).waitFor();
+        assert.ok(Number(await page.inputValue('#joint-y')) > 3, 'it went up');
+        assert.equal(Number(await page.inputValue('#joint-x')), 9);
+        assert.equal(await page.locator('#shape').isVisible(), false, 'it is no more as a form makes it');
+        await page.selectOption('#joint', ridge);
+        await page.fill('#joint-y', '3,5');
+        await press(page, 'Put it there');
+        await page.locator('#figure-says', { hasText: `${ridge} at (9, 3.5) m:` }).waitFor();
+        await page.fill('#joint-x', '18');
+        await page.fill('#joint-y', '0');
+        await press(page, 'Put it there');
+        await page.locator('#figure-says', { hasText: 'a joint needs a place of its own' }).waitFor();
+        await page.fill('#joint-x', 'there');
+        await press(page, 'Put it there');
+        await page.locator('#figure-says', { hasText: 'two numbers' }).waitFor();
+        await press(page, 'As it was');
+        await page.locator('#shape:not([hidden])').waitFor();
+        assert.equal(await page.inputValue('#rise'), '3');
+        await context.close();
+    });
+}
+
 test('mass over a range is drawn and stands in a table', async () => {
     const { page, context } = await arrive(sizes.desktop, linkOf(hall));
     await page.fill('#from', '1,5');
@@ -287,6 +370,8 @@ test('every state can be read and hit by a thumb, in every size, and in both the
             const { page, context } = await arrive(size, linkOf(hall), { colorScheme });
             await choose(page);
             await press(page, 'Keep it to compare');
+            await press(page, 'Compare');
+            await page.locator('#compared:not([hidden])').waitFor();
             await press(page, 'Draw it');
             await page.locator('#chart svg').waitFor();
             await page.locator('details').evaluateAll((all) => all.forEach((each) => { each.open = true; }));

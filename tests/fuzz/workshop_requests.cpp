@@ -33,6 +33,32 @@ std::string anyWish(const Truss& truss, Random& random) {
            quoted(anyList(random)) + (random.oneIn(2) ? anyGroups(truss, random) : std::string());
 }
 
+// The truss with something of it gone or elsewhere, or nothing that is one.
+std::string anyOther(Truss truss, Random& random) {
+    if (random.oneIn(8)) {
+        return random.pick(std::vector<std::string>{"", "no truss", "\xFF"});
+    }
+    if (!truss.members.empty() && random.oneIn(2)) {
+        truss.members.pop_back();
+    }
+    if (!truss.joints.empty()) {
+        truss.joints.front().at.x += random.integer(-2, 2);
+        truss.joints.front().label += random.oneIn(2) ? "'" : "";
+    }
+    if (!truss.loads.empty() && random.oneIn(2)) {
+        truss.loads.pop_back();
+    }
+    return writeModel(truss, Layout::Compact);
+}
+
+std::string anyMove(const Truss& truss, Random& random) {
+    const std::string joint =
+        truss.joints.empty() || random.oneIn(6) ? "\xFF" : random.pick(truss.joints).label;
+    return R"(,"joint":)" + quoted(joint) + R"(,"x":)" +
+           random.pick(std::vector<std::string>{"0", "3.5", "-1e9", "null"}) + R"(,"y":)" +
+           std::to_string(random.integer(-3, 9));
+}
+
 } // namespace
 
 std::vector<std::string> workshopRequests(const Truss& truss, Random& random) {
@@ -43,9 +69,12 @@ std::vector<std::string> workshopRequests(const Truss& truss, Random& random) {
                               random.pick(std::vector<std::string>{"rise", "panels", "both"}) +
                               R"(","from":)" + std::to_string(random.integer(0, 4)) + R"(,"to":)" +
                               std::to_string(random.integer(0, 8)) + R"(,"count":3)";
-    return {R"({"do":"open")" + model + "}", R"({"do":"lines","as":"csv")" + model + "}",
+    return {R"({"do":"open")" + model + "}",
+            R"({"do":"lines","as":"csv")" + model + "}",
             R"({"do":"size")" + anyWish(truss, random) + model + "}",
             R"({"do":"reshape")" + shape + model + "}",
+            R"({"do":"move")" + anyMove(truss, random) + model + "}",
+            R"({"do":"compare","other":)" + quoted(anyOther(truss, random)) + model + "}",
             R"({"do":"vary")" + range + anyWish(truss, random) + model + "}"};
 }
 

@@ -22,6 +22,12 @@ inline constexpr auto kDeflectionRange =
     "a limit on the deflection is L/x, with x from 10 to 10,000; or there is none"_phrase;
 inline constexpr auto kOneGroupEach =
     "the groups must be of members that the truss has, each in one of them"_phrase;
+inline constexpr auto kNoSuchJoint = "the truss has no joint {joint}"_phrase;
+inline constexpr auto kPlaceIsNumbers = "the place of a joint is two numbers, x and y"_phrase;
+inline constexpr auto kPlaceIsTaken =
+    "joint {joint} would come to lie on joint {other}: a joint needs a place of its own"_phrase;
+inline constexpr auto kNothingToCompare =
+    "there is nothing to compare: one of the two trusses has no joint yet"_phrase;
 inline constexpr auto kDrawingWidth = "the width of a drawing is a length greater than zero"_phrase;
 inline constexpr auto kRangeRises = "the range must begin above zero and rise"_phrase;
 inline constexpr auto kNotFromOutline =
