@@ -12,6 +12,7 @@
 #include "phrases/design/workshop.hpp"
 #include "report/classroom/question_figure.hpp"
 #include "report/derivation/truss_figures.hpp"
+#include "report/results/measures.hpp"
 #include "report/results/results_text.hpp"
 #include "report/sheet/sheet_choices.hpp"
 #include "report/sketch/sketch_svg.hpp"
@@ -36,7 +37,7 @@ struct Weighed {
     Figure tension{};
     Figure compression{};
     Figure use{};
-    Figure mass{};        // kg
+    Figure mass{};        // in the unit of measuresOf
     Figure movement{};    // displacement units
     std::string whyNot{}; // there are no forces
 };
@@ -66,7 +67,8 @@ Figure massOfMembers(const Truss& truss) {
     const std::vector<double> masses = massesOf(truss);
     const bool all = !masses.empty() && std::all_of(masses.begin(), masses.end(),
                                                     [](double mass) { return mass > 0; });
-    return all ? Figure{std::accumulate(masses.begin(), masses.end(), 0.0)} : Figure{};
+    const double sum = std::accumulate(masses.begin(), masses.end(), 0.0);
+    return all ? Figure{sum * measuresOf(truss).perKilogram} : Figure{};
 }
 
 Weighed weighed(const PhraseBook& book, const Truss& truss) {
@@ -176,7 +178,7 @@ void writeTable(JsonText& out, const Writer& writer, const Truss& second, const 
     table.row(phrase::kRowLength, length, {lengthOfMembers(first)}, {lengthOfMembers(second)});
     table.row(phrase::kRowTension, force, a.tension, b.tension);
     table.row(phrase::kRowCompression, force, a.compression, b.compression);
-    table.row(phrase::kRowMass, "kg", a.mass, b.mass);
+    table.row(phrase::kRowMass, measuresOf(first).mass, a.mass, b.mass);
     constexpr int kOfUse = 3;
     table.row(phrase::kRowUse, "", a.use, b.use, kOfUse);
     table.row(phrase::kRowMovement, symbolOf(first.units.displacement), a.movement, b.movement);

@@ -8,6 +8,7 @@
 #include "model/catalogue/grades.hpp"
 #include "model/profiles/catalogue.hpp"
 #include "report/results/check_text.hpp"
+#include "report/results/measures.hpp"
 #include "report/results/results_text.hpp"
 #include "report/sheet/sheet_choices.hpp"
 #include "workshop/varied.hpp"
@@ -40,6 +41,7 @@ void writePlaces(JsonText& out, const Truss& truss) {
     }
     out.endArray();
     out.text("placeUnit", symbolOf(truss.units.length));
+    out.text("massUnit", measuresOf(truss).mass); // in which to tell of masses: kg or lb
 }
 
 void writeChoices(JsonText& out, const PhraseBook& book) {

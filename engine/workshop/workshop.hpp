@@ -2,10 +2,10 @@
 // What the page that chooses profiles asks of the program: one request in, one answer out, both
 // JSON, as at the desk (desk/desk.hpp).
 //
-// - open { model }: title, model, figure, members, the places of the joints; the groups of members by role; what there is to
-//   choose from: kinds of profiles with their sources, grades; whether its own weight is among its
-//   loads ("weighs"), and the cases that it may be added to; whether it is as its outline makes
-//   it, and then rise and panels
+// - open { model }: title, model, figure, members, the places of the joints; the groups of members
+//   by role; what there is to choose from: kinds of profiles with their sources, grades; whether
+//   its own weight is among its loads ("weighs"), and the cases that it may be added to; the unit
+//   in which to tell of masses; whether it is as its outline makes it, and then rise and panels
 // - trace { drawing, unit (or empty, as the drawing says), width (in it, 0: as drawn) }: the same,
 //   for the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
 // - lines { model, as: "dxf" or "csv" }: "text", the centre lines or the table
@@ -16,11 +16,11 @@
 //   and as a link
 // - move { model, joint (its name), x, y (its units) }: the truss with this joint there, as open
 //   answers
-// - compare { model, other (a model or a link) }: two figures with their scales (px per length unit), the members of each
-// that
-//   the other has not or has otherwise ("marked", by number), figures of both as rows of texts
-//   ("first", "second", "more": how much the second has more), the differences in sentences
-//   ("lines"), what is missing ("remarks"); of the other its model, as text and as a link
+// - compare { model, other (a model or a link) }: two figures with their scales (px per length
+//   unit), the members of each that the other has not or has otherwise ("marked", by number),
+//   figures of both as rows of texts ("first", "second", "more": how much the second has more), the
+//   differences in sentences ("lines"), what is missing ("remarks"); of the other its model, as
+//   text and as a link
 // - reshape { model, rise, panels }: the same truss with these, as open answers
 // - vary { as size, and what: "rise" or "panels", from, to, count }: for each value the mass, the
 //   greatest use and the deflection with the lightest profiles

@@ -15,8 +15,9 @@ function ticks(from, to) {
     return Array.from({ length: Math.floor(to / step + 1e-9) - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
 }
 
-// `points`: { value, mass, enough }; those without a mass are no truss. `shown`: the value of the truss at hand.
-export function chartOf(points, { across, shown }) {
+// `points`: { value, mass, enough }; those without a mass are no truss. `across` and `upwards` say what is measured;
+// `shown`: the value of the truss at hand.
+export function chartOf(points, { across, upwards, shown }) {
     const there = points.filter(({ mass }) => mass !== undefined);
     const [from, to] = [points[0].value, points.at(-1).value];
     const most = Math.max(...there.map(({ mass }) => mass)) * 1.08;
@@ -42,5 +43,5 @@ export function chartOf(points, { across, shown }) {
         `<g fill="none">${line([edge.left, edge.top], [edge.left, high - edge.bottom], '#2a2927')}` +
         `${line([edge.left, high - edge.bottom], [wide - edge.right, high - edge.bottom], '#2a2927')}</g>` +
         `${grid.join('')}${below.join('')}${now}${joined.join('')}${marks.join('')}` +
-        `${text([edge.left + 8, edge.top + 6], 'mass, kg', 'start')}${text([wide - edge.right, high - 8], across, 'end')}</svg>`;
+        `${text([edge.left + 8, edge.top + 6], upwards, 'start')}${text([wide - edge.right, high - 8], across, 'end')}</svg>`;
 }

@@ -1,6 +1,6 @@
 // Trusses with profiles that are kept, and two trusses beside each other: drawn to one scale, in figures, and in words
 // where they differ.
-import { showTable, kilograms, millimetres, moreKilograms, number, share } from './tables.js';
+import { massOf, moreMass, movementOf, number, share, showTable } from './tables.js';
 import { at, element } from '../element.js';
 import { onFiles } from '../taken_files.js';
 
@@ -42,9 +42,9 @@ export function createComparing(program, first) {
         const [one] = kept;
         showTable(at('compare-table'), 'Trusses kept, compared with the first of them',
             ['Truss', number('Mass'), number('Against 1'), number('Used'), number('Moves'), 'Profiles', 'Keep'],
-            kept.map((each, index) => [`${index + 1}: ${nameOf(each)}`, number(kilograms(each.mass)),
-                number(each === one ? '–' : moreKilograms(each.mass, one.mass)),
-                number(`${share(each.use)}${each.enough ? '' : ', not enough'}`, !each.enough), number(millimetres(each.deflection)), each.profiles, '']));
+            kept.map((each, index) => [`${index + 1}: ${nameOf(each)}`, number(massOf(each.mass)),
+                number(each === one ? '–' : moreMass(each.mass, one.mass)),
+                number(`${share(each.use)}${each.enough ? '' : ', not enough'}`, !each.enough), number(movementOf(each.deflection)), each.profiles, '']));
         at('compare-table').querySelectorAll('tbody tr').forEach((row, index) => {
             const remove = element('button', { type: 'button', textContent: 'Remove' });
             remove.setAttribute('aria-label', `Remove ${index + 1}: ${nameOf(kept[index])}`);

@@ -1,6 +1,6 @@
 // Mass and deflection over a range of rises or panels, drawn, as a table, and to be saved.
 import { chartOf } from './chart.js';
-import { showTable, kilograms, millimetres, number, share } from './tables.js';
+import { inMassUnit, massHeading, massOf, movementOf, number, share, showTable } from './tables.js';
 import { numberIn } from './typed.js';
 import { at } from '../element.js';
 import { paper, pngOf } from '../png.js';
@@ -29,16 +29,17 @@ export function createRange(asked, stop) {
             say('No value of this range makes a truss.');
             return;
         }
-        drawn = { svg: chartOf(all, { across, shown: truss[what] }), points: all, across };
+        drawn = { svg: chartOf(all.map((point) => (point.mass === undefined ? point : { ...point, mass: inMassUnit(point.mass) })),
+            { across, upwards: massHeading(), shown: truss[what] }), points: all, across };
         at('chart').innerHTML = drawn.svg; // made here of numbers
         showTable(at('range-table'), `Mass over ${across}`, [across, number('mass'), number('largest use'), number('deflection')],
-            all.map(({ value, mass, use, deflection, enough }) => [Number(value.toPrecision(4)), number(kilograms(mass)),
-                number(share(use), use > 1), number(`${millimetres(deflection)}${mass !== undefined && !enough ? ', not enough' : ''}`)]));
+            all.map(({ value, mass, use, deflection, enough }) => [Number(value.toPrecision(4)), number(massOf(mass)),
+                number(share(use), use > 1), number(`${movementOf(deflection)}${mass !== undefined && !enough ? ', not enough' : ''}`)]));
         const skipped = what === 'panels' && truss.panelStep > 1 ? ' This form has an even number of panels: others are left out.' : '';
         const enough = there.filter((point) => point.enough);
         const best = enough.length > 0 ? enough.reduce((a, b) => (b.mass < a.mass ? b : a)) : null;
         say(best ? `The lightest of these has ${what === 'rise' ? `a rise of ${Number(best.value.toPrecision(4))} ${truss.riseUnit}`
-            : `${best.value} panels`}: ${kilograms(best.mass)}.${skipped}` : `None of these is enough with these profiles.${skipped}`);
+            : `${best.value} panels`}: ${massOf(best.mass)}.${skipped}` : `None of these is enough with these profiles.${skipped}`);
     }
     at('what').addEventListener('change', suggest);
     at('range-form').addEventListener('submit', async (event) => {

@@ -4,7 +4,7 @@ import { createComparing } from './comparing.js';
 import { createGroups } from './groups.js';
 import { createJoints } from './joints.js';
 import { createRange } from './range.js';
-import { showTable, kilograms, millimetres, moreKilograms, number, share } from './tables.js';
+import { massOf, moreMass, movementOf, number, share, showTable, tellIn } from './tables.js';
 import { numberIn } from './typed.js';
 import { createWish } from './wish.js';
 import { at, element } from '../element.js';
@@ -102,6 +102,7 @@ function showCombinations() {
 
 function show(opened) {
     truss = opened;
+    tellIn(truss.massUnit);
     at('title').textContent = `Profiles for ${titleOf()}`;
     document.title = `Gusset: profiles for ${titleOf()}`;
     at('beginning').hidden = true;
@@ -124,12 +125,12 @@ function showChosen(reply) {
     at('chosen').inert = false;
     at('keep').disabled = false;
     at('chosen').hidden = false;
-    at('choosing-says').textContent = reply.enough ? `${kilograms(reply.mass)} of profiles, the largest use ${share(useOf(reply.groups))}.`
+    at('choosing-says').textContent = reply.enough ? `${massOf(reply.mass)} of profiles, the largest use ${share(useOf(reply.groups))}.`
         : 'These profiles are not enough: see which group, and why.';
     showTable(at('chosen-table'), 'The profile of each group',
         ['Group', 'Profile', number('Used'), number('Mass'), 'Used most'],
         reply.groups.map(({ name, profile, use, mass, worst, enough }) => [name, enough ? profile : { text: `${profile}, not enough`, isPoor: true },
-            number(share(use), use > 1), number(kilograms(mass)), worst]));
+            number(share(use), use > 1), number(massOf(mass)), worst]));
     const left = reply.leftOut > 0 ? [`${reply.leftOut} profiles were left out: ${at('grade').value} is not made so thick, or not for them.`] : [];
     at('chosen-lines').replaceChildren(...[...reply.lines, ...left, ...reply.notes ?? []].map((line) => element('li', { textContent: line })));
     at('chosen-path').replaceChildren(...(reply.path ?? []).map((line) => element('li', { textContent: line })));
@@ -209,9 +210,9 @@ function sayFollowed(before, { joint, x, y }) {
         at('figure-says').textContent = `${where}${at('choosing-says').textContent}`;
         return;
     }
-    at('figure-says').textContent = `${where}${kilograms(chosen.mass)}` +
-        `${before ? ` (${moreKilograms(chosen.mass, before.mass)})` : ''}, ` +
-        `used ${share(useOf(chosen.groups))}${chosen.enough ? '' : ', not enough'}, moves ${millimetres(chosen.deflection)}`;
+    at('figure-says').textContent = `${where}${massOf(chosen.mass)}` +
+        `${before ? ` (${moreMass(chosen.mass, before.mass)})` : ''}, ` +
+        `used ${share(useOf(chosen.groups))}${chosen.enough ? '' : ', not enough'}, moves ${movementOf(chosen.deflection)}`;
 }
 function reshape() {
     sayShape();

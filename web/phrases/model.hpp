@@ -47,6 +47,7 @@ inline constexpr auto kWhereMovingAdded =
 // What a screen reader calls the fields of combinations and moving loads.
 inline constexpr auto kHeadCases = "Load cases"_phrase;
 inline constexpr auto kCellStandsFor = "stands for"_phrase;
+inline constexpr auto kCellCopy = "copy"_phrase;
 inline constexpr auto kCopyCase = "Copy load case"_phrase;
 inline constexpr auto kRemoveCase = "Remove load case"_phrase;
 inline constexpr auto kNameOfCase = "name of load case {case}"_phrase;

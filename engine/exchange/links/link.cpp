@@ -7,6 +7,7 @@
 #include "exchange/links/link_text.hpp"
 #include "exchange/links/percent.hpp"
 #include "phrases/faults/links.hpp"
+#include "phrases/faults/reading.hpp"
 
 #include <algorithm>
 #include <iterator>
@@ -138,7 +139,15 @@ Outcome<Reading> readModelOrLink(std::string_view text) {
     const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
     const bool isJson =
         start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
-    return !isJson && looksLikeLink(text) ? readLink(text) : readModel(text);
+    if (!isJson && looksLikeLink(text)) {
+        return readLink(text);
+    }
+    const bool isBlank = start == std::string_view::npos;
+    if (!isBlank && text.find('{') == text.npos && text.find('\0') == text.npos) {
+        return Issue{IssueCode::Syntax, phrase::kPlaceText,
+                     statement(phrase::kNeitherLinkNorModel, {{"brace", "{"}})};
+    }
+    return readModel(text);
 }
 
 Outcome<Reading> readLink(std::string_view text) {

@@ -9,6 +9,8 @@ inline constexpr auto kPlaceLink = "the link"_phrase;
 
 inline constexpr auto kNoModelInLink =
     "holds no model: a link of Gusset has #m= or #j= in it"_phrase;
+inline constexpr auto kNeitherLinkNorModel =
+    "is neither a link of a truss nor a model: a link has #m= or #j= in it, a model begins with {brace}"_phrase;
 inline constexpr auto kLinkExceeds =
     "has {n} characters, and links have at most {most}: ask for the model as a file"_phrase;
 inline constexpr auto kLinkWithoutEnd =

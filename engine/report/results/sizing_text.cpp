@@ -1,9 +1,9 @@
 #include "report/results/sizing_text.hpp"
 
-#include "core/number.hpp"
 #include "design/sizing/stock.hpp"
 #include "phrases/design/sizing.hpp"
 #include "report/results/check_text.hpp"
+#include "report/results/measures.hpp"
 #include "report/text/html.hpp"
 
 #include <algorithm>
@@ -11,18 +11,6 @@
 
 namespace gusset {
 namespace {
-
-std::string decimals(const Writer& writer, double value, int digits) {
-    return formatNumber(value, {.form = NumberForm::Decimals,
-                                .digits = digits,
-                                .decimalSign = writer.truss.classSettings.decimalSign});
-}
-std::string kilograms(const Writer& writer, double mass) {
-    return decimals(writer, mass, mass < 100 ? 1 : 0) + " kg";
-}
-std::string millimetres(const Writer& writer, double metres) {
-    return decimals(writer, 1000 * metres, 1) + " mm";
-}
 
 void addGroup(const Writer& writer, const SizedGroup& sized, const SizingGroup& group,
               std::vector<std::string>& lines) {
@@ -48,8 +36,8 @@ void addGroup(const Writer& writer, const SizedGroup& sized, const SizingGroup& 
              statement(phrase::kSizedGroup, {{"group", group.name},
                                              {"profile", sized.profile},
                                              {"members", std::to_string(group.members.size())},
-                                             {"length", decimals(writer, sized.length, 1) + " m"},
-                                             {"mass", kilograms(writer, sized.mass)},
+                                             {"length", lengthSumText(writer.truss, sized.length)},
+                                             {"mass", massText(writer.truss, sized.mass)},
                                              {"worst", memberName(writer.truss, worst)},
                                              {"use", useText(writer.truss, sized.use)}})));
     if (!sized.nextLighter.empty()) {
@@ -65,12 +53,13 @@ void addDeflection(const Writer& writer, const Sizing& sizing, const SizingWish&
         lines.push_back(sayPlain(writer, phrase::kSizedMovesUnknown));
         return;
     }
-    const std::string moved = millimetres(writer, *sizing.deflection);
+    const std::string moved = movementText(writer.truss, *sizing.deflection);
     const bool tooFar = wish.deflection > 0 && *sizing.deflection > wish.deflection;
     lines.push_back(
-        tooFar ? said(writer.book, statement(phrase::kSizedMovesTooFar,
-                                             {{"moved", moved},
-                                              {"allowed", millimetres(writer, wish.deflection)}}))
+        tooFar ? said(writer.book,
+                      statement(phrase::kSizedMovesTooFar,
+                                {{"moved", moved},
+                                 {"allowed", movementText(writer.truss, wish.deflection)}}))
                : said(writer.book, statement(phrase::kSizedMoves, {{"moved", moved}})));
 }
 
@@ -94,8 +83,8 @@ void addSharing(const Writer& writer, const Sizing& sizing, const SizingWish& wi
                 said(writer.book,
                      statement(phrase::kSizedShares,
                                {{"count", std::to_string(i + 1)},
-                                {"mass", kilograms(writer, *masses[i])},
-                                {"more", kilograms(writer, *masses[i] - *masses.back())}})));
+                                {"mass", massText(writer.truss, *masses[i])},
+                                {"more", massText(writer.truss, *masses[i] - *masses.back())}})));
         }
     }
 }
@@ -108,8 +97,8 @@ std::vector<std::string> sizingLines(const Writer& writer, const Sizing& sizing,
     for (std::size_t g = 0; g < sizing.groups.size(); ++g) {
         addGroup(writer, sizing.groups[g], wish.groups[g], lines);
     }
-    lines.push_back(said(
-        writer.book, statement(phrase::kSizedMass, {{"mass", kilograms(writer, sizing.mass)}})));
+    lines.push_back(said(writer.book, statement(phrase::kSizedMass,
+                                                {{"mass", massText(writer.truss, sizing.mass)}})));
     addDeflection(writer, sizing, wish, lines);
     if (!isStiffened(sizing)) {
         addSharing(writer, sizing, wish, lines);

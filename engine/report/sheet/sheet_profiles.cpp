@@ -1,10 +1,10 @@
 #include "report/sheet/sheet_profiles.hpp"
 
-#include "core/number.hpp"
 #include "design/sizing/sizing.hpp"
 #include "phrases/results/sheet.hpp"
 #include "phrases/results/tables.hpp"
 #include "phrases/working/load_shares.hpp"
+#include "report/results/measures.hpp"
 #include "statics/equilibrium/structure.hpp"
 
 #include <algorithm>
@@ -26,19 +26,14 @@ struct ProfileSum {
     }
 };
 
-std::string decimals(const Truss& truss, double value, int digits) {
-    return formatNumber(value, {.form = NumberForm::Decimals,
-                                .digits = digits,
-                                .decimalSign = truss.classSettings.decimalSign});
-}
-
 std::vector<Words> rowOf(const Truss& truss, Words name, const ProfileSum& sum) {
     constexpr int kLengthDigits = 2;
     constexpr int kMassDigits = 1;
-    return {std::move(name), std::to_string(sum.members),
-            decimals(truss, sum.length, kLengthDigits),
-            sum.isWeighed ? decimals(truss, sum.mass / sum.length, kMassDigits) : std::string(),
-            sum.isWeighed ? decimals(truss, sum.mass, kMassDigits) : std::string()};
+    const double length = sum.length * measuresOf(truss).perMetre;
+    const double mass = sum.mass * measuresOf(truss).perKilogram;
+    return {std::move(name), std::to_string(sum.members), decimals(truss, length, kLengthDigits),
+            sum.isWeighed ? decimals(truss, mass / length, kMassDigits) : std::string(),
+            sum.isWeighed ? decimals(truss, mass, kMassDigits) : std::string()};
 }
 
 } // namespace
@@ -50,10 +45,12 @@ bool hasProfiles(const Truss& truss) {
 
 TextTable profilesTable(const Writer& writer) {
     const Truss& truss = writer.truss;
+    const Measures& measures = measuresOf(truss);
     TextTable table{sayPlain(writer, phrase::kProfilesCaption),
                     {say(writer, phrase::kColumnSection), say(writer, phrase::kHeadMembers),
-                     headed(writer, say(writer, phrase::kColumnLength), "m"), plainLine("kg/m"),
-                     headed(writer, say(writer, phrase::kColumnMass), "kg")},
+                     headed(writer, say(writer, phrase::kColumnLength), measures.length),
+                     plainLine(measures.massPerLength),
+                     headed(writer, say(writer, phrase::kColumnMass), measures.mass)},
                     {},
                     {false, true, true, true, true}};
     if (!hasProfiles(truss)) {

@@ -409,6 +409,17 @@ TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
     }
 }
 
+TEST_CASE("A text that is neither a link nor a model is called that, not damaged JSON") {
+    for (const char* text : {"no truss", "https://example.org/", "[1, 2]", " x "}) {
+        const Outcome<Reading> read = readModelOrLink(text);
+        REQUIRE_FALSE(read.ok());
+        CHECK(said(englishPhrases(), read.issues().front().says) ==
+              "is neither a link of a truss nor a model: a link has #m= or #j= in it, a model "
+              "begins with {");
+    }
+    CHECK(readModelOrLink(R"({"gusset":1,"joints":[],"members":[]})").ok());
+}
+
 TEST_CASE("Links of every earlier version open for ever") {
     // Each line: the name of a model file in the same folder, and a link that was once made from
     // it.

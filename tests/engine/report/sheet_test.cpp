@@ -130,6 +130,18 @@ TEST_CASE(
     CHECK_FALSE(says(sheetText(truss), "Loads as they come"));
 }
 
+TEST_CASE("masses of a truss in feet are in pounds") {
+    // 18 ft of the gable's bars, 1000 mm² · 7850 kg/m³ = 7.85 kg/m = 5.2750 lb/ft, as a foot is
+    // 0.3048 m and a pound 0.45359237 kg: 94.9 lb.
+    Truss truss = loadedGable();
+    truss.units.length = LengthUnit::ft;
+    truss.materials.front().density = 7850;
+    const std::string html = sheetText(truss);
+    CHECK(says(html, "lb/ft"));
+    CHECK(says(html, "94<span class=\"tail t2\">.9</span>"));
+    CHECK_FALSE(says(html, "kg/m<"));
+}
+
 TEST_CASE("a sheet names the rule of each combination, if there is one") {
     Truss truss = loadedGable();
     CHECK_FALSE(says(sheetText(truss), "By the rule"));

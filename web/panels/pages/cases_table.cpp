@@ -63,7 +63,8 @@ void casesTable(PanelContext& context) {
     }
     const std::array columns{Column{{words(context, phrase::kCellName)}, 110, 1},
                              Column{{words(context, phrase::kCellStandsFor)}, 110, 1},
-                             Column{{}, kTouchTarget, 0}, Column{{}, kTouchTarget, 0}};
+                             Column{{words(context, phrase::kCellCopy)}, kTouchTarget, 0},
+                             Column{{}, kTouchTarget, 0}};
     const int count = static_cast<int>(cases.size());
     countedHeading(context, phrase::kHeadCases, count);
     Table table(context.ui, "cases", columns);
