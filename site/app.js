@@ -39,6 +39,7 @@ let hasBoard = false; // other than the example that the page begins with
 let isRefused = false; // what was opened last: the program says why
 let views; // of the page: start page, board, tables
 let sayAtStart; // what has been refused, on the start page
+let ground = null; // the photograph under the board (ground.js), when its script is there
 let installTestHook = null; // only with ?test in the address
 
 const failures = countFailures();
@@ -57,7 +58,9 @@ function drawFrame() {
         return 0;
     }
     viewport.fit();
-    return program._gussetFrame(page, canvas.width, canvas.height);
+    const more = program._gussetFrame(page, canvas.width, canvas.height);
+    ground?.follow();
+    return more;
 }
 
 function wake() {
@@ -249,7 +252,8 @@ function pageFor({ field, pageText, files }) {
         storeWork: store,
         setPageText: pageText.set,
         showPageText: () => views.goTo('tables'),
-        leaveFor: (folder, link) => location.assign(`${folder}/#${link}`),
+        leaveFor: (folder, link) => (folder === 'ground' ? openGround() : location.assign(`${folder}/#${link}`)),
+        drawGround: (...all) => ground?.draw(...all),
         showStart: () => views.goTo('start'),
         lessonDone: rememberTaught,
         announce: (text) => {
@@ -262,6 +266,15 @@ function pageFor({ field, pageText, files }) {
         drawAgainAfter: (seconds) => setTimeout(wake, 1000 * seconds),
         ...createLetters(),
     };
+}
+
+async function loadGround() {
+    const { createGround } = await import('./ground.js');
+    ground ??= createGround({ canvas, wake, running: () => ({ program, page }), say: (text) => tell(text, true) });
+}
+
+function openGround() {
+    loadGround().then(() => ground.open(), ({ message }) => tell(`That could not be fetched (${message}).`, true));
 }
 
 function listen(field, pageText) {
@@ -442,6 +455,7 @@ async function start() {
         open,
         files: parts.files,
         hasBoard: () => hasBoard || history.state?.from === 'board',
+        openGround,
         newProgram: () => startProgram({}, () => {}),
     });
     views.begin(history.state?.view ?? (holdsModel(location.hash) || keepsWork() ? 'board' : 'start'));
@@ -480,6 +494,7 @@ async function start() {
     showBoard(parts);
     performance.mark('can-edit');
     loadSheet(parts).catch(() => {});
+    loadGround().catch(() => {});
     import('./offline.js').then(({ workOffline }) => workOffline(() => program._gussetLeave(page))).catch(() => {});
     wake();
 }

@@ -32,6 +32,7 @@ async function fill(needs) {
     const tells = (error) => say(`That could not be fetched (${error.message}).`);
 
     at('home-new').addEventListener('click', board.begin);
+    at('home-photograph').addEventListener('click', board.trace);
     at('home-file').addEventListener('click', board.chooseFile);
     at('home-link').addEventListener('submit', (event) => {
         event.preventDefault();

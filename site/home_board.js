@@ -5,8 +5,9 @@ import { goToPlace } from './storage.js';
 import { isTaught } from './taught.js';
 
 // `needs` (app.js): begun, a promise, until which the program takes nothing; running(), which returns the program and
-// its page; open, files, views, hasBoard() and newProgram().
-export function createBoardAccess({ begun, running, open, files, views, hasBoard, newProgram }) {
+// its page; open, files, views, hasBoard(), newProgram(); and
+// openGround(), which opens the dialog of the photograph.
+export function createBoardAccess({ begun, running, open, files, views, hasBoard, newProgram, openGround }) {
     const said = (name, texts = [], ...numbers) => {
         const { program, page } = running();
         return program.withTexts(texts, (...addresses) =>
@@ -20,6 +21,11 @@ export function createBoardAccess({ begun, running, open, files, views, hasBoard
     const put = async (text, from) => {
         await begun;
         open(text, from);
+    };
+
+    const begin = async () => {
+        await begun;
+        open(said('_gussetEmptyBoard'), isTaught() ? openedFrom.new : openedFrom.firstNew);
     };
 
     return {
@@ -50,10 +56,8 @@ export function createBoardAccess({ begun, running, open, files, views, hasBoard
             newReader: () => createReader(newProgram),
         },
         put: (model) => put(model, openedFrom.form),
-        begin: async () => {
-            await begun;
-            open(said('_gussetEmptyBoard'), isTaught() ? openedFrom.new : openedFrom.firstNew);
-        },
+        begin,
+        trace: () => begin().then(openGround),
         openLink: (link) => put(link, openedFrom.link),
         openExample: files.fetchExample,
         chooseFile: files.choose,

@@ -54,7 +54,7 @@ function copiesOf(name) {
 }
 
 // Names, the latest written first.
-function places() {
+export function places() {
     const names = new Set(onDiskThen.keys());
     for (let i = 0; i < localStorage.length; ++i) {
         const match = localStorage.key(i).match(/^gusset\.work\.(?:(\w+)\.)?[01]$/);

@@ -1,6 +1,7 @@
 // The program as the page's scripts see it: start, frame, leave. Everything else comes in through
 // platform/platform_web.cpp and is handled in page.cpp.
 
+#include "app/page/ground.hpp"
 #include "app/page/sheet_request.hpp"
 #include "app/page/starter.hpp"
 #include "app/state/session.hpp"
@@ -65,7 +66,7 @@ EMSCRIPTEN_KEEPALIVE gusset::Page* gussetStart(const char* address, const char* 
     }
     if (makeContextCurrent()) {
         startImGui();
-        page->renderer.emplace();
+        page->renderer.emplace(gusset::drawGround);
     }
     return page.release();
 }
@@ -95,11 +96,23 @@ EMSCRIPTEN_KEEPALIVE void gussetContextLost(gusset::Page* page) { page->renderer
 
 EMSCRIPTEN_KEEPALIVE void gussetContextRestored(gusset::Page* page) {
     if (ImGui::GetCurrentContext()) {
-        page->renderer.emplace();
+        page->renderer.emplace(gusset::drawGround);
         ImGui_ImplOpenGL3_DestroyDeviceObjects();
         ImGui_ImplOpenGL3_CreateDeviceObjects();
         page->screen.forget();
     }
+}
+
+// What the dialog of the photograph needs (app/page/ground). Valid until the next call.
+EMSCRIPTEN_KEEPALIVE const char* gussetGroundPlace(gusset::Page* page, const char* typed) {
+    page->said = gusset::groundPlace(page->state, typed);
+    return page->said.c_str();
+}
+
+// Two corners of the box that is to be seen, metres; all zero: the board stays where it is.
+EMSCRIPTEN_KEEPALIVE void gussetGround(gusset::Page* page, int ground, double lowX, double lowY,
+                                       double highX, double highY) {
+    gusset::showGround(page->state, ground, {{lowX, lowY}, {highX, highY}});
 }
 
 EMSCRIPTEN_KEEPALIVE void gussetWorkingInPageText(gusset::Page* page, int wanted) {

@@ -106,6 +106,7 @@ void inHand(JsonText& json, const Page& page) {
     json.whole("members", static_cast<long>(state.selection.members.size()));
     json.endObject();
     truth(json, "menu", state.menu.open);
+    truth(json, "ground", state.view.ground != 0);
     json.text("lesson", lessonName(page));
     json.whole("step", state.notebook.step);
     truth(json, "loupe", page.loupeShown);

@@ -40,6 +40,7 @@ inline constexpr auto kSnapToGrid = "Snap to the grid"_phrase;
 inline constexpr auto kLabelledBy = "Members are labelled by their"_phrase;
 inline constexpr auto kFingerDraws = "Finger draws"_phrase;
 inline constexpr auto kPresent = "Present as a lesson"_phrase;
+inline constexpr auto kPhotograph = "A photograph to trace over …"_phrase;
 inline constexpr auto kTheme = "Theme"_phrase;
 inline constexpr auto kThemeSystem = "System"_phrase;
 inline constexpr auto kThemePaper = "Paper"_phrase;

@@ -8,6 +8,7 @@ namespace gusset::phrase {
 
 inline constexpr auto kTheLinkHasFault = "The link {fault}"_phrase;
 inline constexpr auto kWhyNoLink = "The link {fault}."_phrase;
+inline constexpr auto kNoGroundLength = "The length must be between 1 mm and 10 km."_phrase;
 inline constexpr auto kPastedRowFault = "Row {n} of what was pasted: {fault}"_phrase;
 inline constexpr auto kMoreRowsThanShown =
     "More rows were pasted than are shown here: show all rows first, or paste into the empty row "

@@ -37,6 +37,7 @@ inline constexpr auto kToARoom = "step by step"_phrase;
 inline constexpr auto kSetExercise = "Set it as an exercise"_phrase;
 inline constexpr auto kForStudents = "for students"_phrase;
 inline constexpr auto kChooseProfiles = "Choose profiles"_phrase;
+inline constexpr auto kUnderBoard = "under the board"_phrase;
 inline constexpr auto kLightestThatPass = "the lightest that pass"_phrase;
 
 } // namespace gusset::phrase

@@ -4,6 +4,7 @@
 
 #include "app/fields/field.hpp"
 #include "app/page/foreign_run.hpp"
+#include "app/page/ground.hpp"
 #include "app/state/layout.hpp"
 #include "canvas/hands/tool.hpp"
 
@@ -85,10 +86,12 @@ void addressIsBehind(); // the board or the view of it has changed since the add
 // Words in the system's typefaces, for letters that the embedded ones lack.
 [[nodiscard]] RunPicture drawRun(std::string_view run, const RunLook&, const RunPaper&);
 
+void drawGround(const GroundPane&); // the photograph under the board
+
 // The page's own tables, and a description of the drawing for those who can't see it.
 void setPageText(std::string_view html, std::string_view summary);
 void showPageText();
-void leaveFor(std::string_view folder, std::string_view link); // a page of its own
+void leaveFor(std::string_view folder, std::string_view link); // PageRequests::leaveFor
 void showStart();  // the start page: new, recent and other boards, examples, help
 void lessonDone(); // the first steps have been taken: they are never offered again
 void announce(std::string_view text); // to screen readers

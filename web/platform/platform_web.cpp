@@ -147,6 +147,9 @@ EM_JS(void, pageShowText, (), { Module['page'].showPageText(); });
 EM_JS(void, pageLeaveFor, (const char* folder, int folderLength, const char* link, int length), {
     Module['page'].leaveFor(UTF8ToString(folder, folderLength), UTF8ToString(link, length));
 });
+EM_JS(void, pageDrawGround, (double x, double y, double metre, int height, double lensX, double lensY, double radius, int dark), {
+    Module['page'].drawGround(x, y, metre, height, lensX, lensY, radius, dark);
+});
 EM_JS(void, pageShowStart, (), { Module['page'].showStart(); });
 EM_JS(void, pageLessonDone, (), { Module['page'].lessonDone(); });
 EM_JS(void, pageDrawAgainAfter, (double seconds), { Module['page'].drawAgainAfter(seconds); });
@@ -215,6 +218,11 @@ RunPicture drawRun(std::string_view run, const RunLook& look, const RunPaper& pa
     pageDrawRun(run.data(), sizeOf(run), look.size, face, picture.width, picture.height,
                 paper.baseline, picture.ink.data());
     return picture;
+}
+
+void drawGround(const GroundPane& pane) {
+    pageDrawGround(pane.origin.x, pane.origin.y, pane.metre, pane.height, pane.lens.x, pane.lens.y,
+                   pane.radius, pane.dark ? 1 : 0);
 }
 
 void setPageText(std::string_view html, std::string_view summary) {

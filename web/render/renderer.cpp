@@ -108,10 +108,22 @@ double majorStep(double step) {
     return mantissa > 4 ? 2 * step : 5 * step;
 }
 
+GroundPane groundOn(const Scene& scene, const Palette& palette, const Pane& pane) {
+    const Camera camera = cameraOf(scene, pane);
+    const double ratio = pane.canvas.pixelRatio;
+    return {.origin = ratio * toPixel(camera, {0, 0}),
+            .metre = ratio * camera.scale * scene.metre,
+            .height = pane.canvas.height,
+            .lens = pane.lens,
+            .radius = pane.radius,
+            .dark = palette.board.red < 128};
+}
+
 } // namespace
 
-Renderer::Renderer()
-    : grid_(makeProgram(gridVert(), gridFrag())), line_(makeProgram(lineVert(), lineFrag())),
+Renderer::Renderer(DrawGround ground)
+    : ground_(ground), grid_(makeProgram(gridVert(), gridFrag())),
+      line_(makeProgram(lineVert(), lineFrag())),
       triangle_(makeProgram(triangleVert(), triangleFrag())),
       disc_(makeProgram(discVert(), discFrag())),
       lineStream_(makeInstanceStream(sizeof(LineInstance), kLineFields)),
@@ -132,6 +144,7 @@ void Renderer::prepare(const Scene& scene, const Palette& palette, const Canvas&
     for (const Colour colour : {palette.board, palette.grid, palette.gridStrong}) {
         screen.add(std::as_bytes(std::span(&colour, 1)));
     }
+    screen.add(scene.ground);
     screen.add(scene.loupe.shown ? 1 : 0);
     screen.add(scene.loupe.of);
     screen.add(scene.loupe.at);
@@ -155,6 +168,9 @@ void Renderer::draw(const Scene& scene, const Palette& palette, const Canvas& ca
 
 void Renderer::drawAll(const Scene& scene, const Palette& palette, const Pane& pane) {
     drawGrid(scene, palette, pane);
+    if (scene.ground != 0) {
+        ground_(groundOn(scene, palette, pane));
+    }
     useMarkProgram(line_, pane);
     drawInstances(lineStream_, lines_.data(), lines_.size());
     useMarkProgram(triangle_, pane);

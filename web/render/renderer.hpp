@@ -4,6 +4,7 @@
 // loupe. Labels are text and go into Dear ImGui's background list (ui/labels), above these and
 // below the panels.
 
+#include "app/page/ground.hpp"
 #include "canvas/scene/scene.hpp"
 #include "render/program.hpp"
 #include "render/screen.hpp"
@@ -57,7 +58,9 @@ struct DiscInstance {
 // the context, so nothing is freed here; the page has one renderer for its whole life.
 class Renderer {
 public:
-    Renderer(); // precondition: a WebGL2 context is current
+    // Precondition: a WebGL2 context is current. `ground` draws the photograph with a program of
+    // its own, over the paper and its grid, and leaves all but the program in use as it was.
+    explicit Renderer(DrawGround ground);
 
     // Prepares the scene, and passes to the screen everything that it depends on; then it can be
     // drawn.
@@ -71,6 +74,7 @@ private:
     void drawAll(const Scene&, const Palette&, const Pane&);
     void drawGrid(const Scene&, const Palette&, const Pane&) const;
 
+    DrawGround ground_;
     Program grid_;
     Program line_;
     Program triangle_;

@@ -54,16 +54,17 @@ struct FieldHost {
 struct PageRequests {
     bool copyLink = false;
     bool saveFile = false;
-    bool saveCode = false;       // the link as a QR code
-    bool savePicture = false;    // as SVG
-    bool savePixels = false;     // as PNG
-    bool saveResults = false;    // as CSV
-    bool shareLink = false;      // through the system's share sheet
-    bool readAsPage = false;     // show the HTML tables
-    std::string_view leaveFor{}; // a page of its own, with the link: "course", "lesson", "workshop"
-    bool showStart = false;      // the start page
-    std::string announce;        // to screen readers
-    bool drawAgain = false;      // part of a long page is not laid out yet
+    bool saveCode = false;    // the link as a QR code
+    bool savePicture = false; // as SVG
+    bool savePixels = false;  // as PNG
+    bool saveResults = false; // as CSV
+    bool shareLink = false;   // through the system's share sheet
+    bool readAsPage = false;  // show the HTML tables
+    // A page of its own, with the link: "course", "lesson", "workshop"; or the dialog "ground".
+    std::string_view leaveFor{};
+    bool showStart = false; // the start page
+    std::string announce;   // to screen readers
+    bool drawAgain = false; // part of a long page is not laid out yet
 };
 
 } // namespace gusset

@@ -128,6 +128,7 @@ struct View {
     bool fingerDraws = true;   // false: fingers only pan and zoom, a pen draws
     bool teaches = false;      // the first steps are offered, one after another
     bool showMovement = false; // the deflected shape, even when the notebook shows another page
+    int ground = 0;            // names the photograph under the board as it is shown now; 0: none
     int enlarge = 0; // steps of 1, 2, 5 by which it is drawn larger or smaller than the default
     ThemeChoice theme = ThemeChoice::System;
 };

@@ -226,6 +226,8 @@ Scene buildScene(const AppState& state, const Derived& derived, const MeasureTex
     followPointer(state, drawing.symbols);
     drawing.scene.camera = camera;
     drawing.scene.gridStep = state.view.gridStep;
+    drawing.scene.ground = state.view.ground;
+    drawing.scene.metre = 1 / toMetre(state.truss.units.length);
     for (const Joint& joint : state.truss.joints) {
         drawing.at.push_back(toPixel(camera, joint.at));
     }

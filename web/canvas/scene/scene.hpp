@@ -82,6 +82,8 @@ struct Scene {
     Loupe loupe;
     Camera camera; // for the grid
     double gridStep = 1;
+    int ground = 0;   // View::ground
+    double metre = 1; // length units
 };
 
 // CSS px on either side of a joint's letter to the edges of its tag.

@@ -65,6 +65,10 @@ void menu(PanelContext& context) {
         context.requests.leaveFor = "lesson";
         ImGui::CloseCurrentPopup();
     }
+    if (button(ui, words(context, phrase::kPhotograph), {.full = true})) {
+        context.requests.leaveFor = "ground";
+        ImGui::CloseCurrentPopup();
+    }
     rule(ui);
     smallPrint(ui, words(context, phrase::kTheme));
     choice(context, "theme", words(context, kThemes), &View::theme);

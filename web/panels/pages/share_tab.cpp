@@ -88,6 +88,9 @@ void files(PanelContext& context) {
                                                  words(context, phrase::kLightestThatPass))) {
         context.requests.leaveFor = "workshop";
     }
+    if (listRow(ui, words(context, phrase::kPhotograph), words(context, phrase::kUnderBoard))) {
+        context.requests.leaveFor = "ground";
+    }
     ImGui::PopStyleVar();
 }
 
