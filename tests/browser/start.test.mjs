@@ -217,7 +217,7 @@ test('Escape goes back to the board, and the keys go where they are seen', async
 test('a form follows what is typed, with its load cases, and what can not be is said', async () => {
     const { page, context } = await arrive(sizes.phone);
     await firstFrame(page);
-    await page.locator('#home-usual summary').click();
+    await page.locator('#home-form-title').click();
     await page.locator('#form-put:enabled').waitFor();
     await page.selectOption('#form-form', { label: 'Fink' });
     assert.equal(await page.locator('#form-panels').isVisible(), false, 'it has no choice of panels');
@@ -316,7 +316,7 @@ test('the start page has no fault against WCAG 2.2 AA in any theme', async () =>
     for (const [colorScheme, contrast] of [['light', null], ['dark', null], ['light', 'more']]) {
         const { page, context } = await arrive(sizes.phone, '?test', { colorScheme, contrast });
         await firstFrame(page);
-        await page.locator('#home-usual summary').click();
+        await page.locator('#home-form-title').click();
         await page.locator('#form-put:enabled').waitFor();
         await page.locator('#form-add').click();
         await page.locator('#home-examples img').last().waitFor();
@@ -410,6 +410,47 @@ test('a roof of 24 m with snow and wind on its area, and combinations; its form 
     await page.waitForFunction(() => window.gussetTest.observe().model.form.panels === 8);
     const changed = (await board.observe()).model;
     assert.equal(changed.members.length, model.members.length - 8);
+    assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('national values are typed and kept in the outline, and what each joint gets stands in tables', async () => {
+    const { page, context, errors } = await arrive(sizes.phone);
+    await firstFrame(page);
+    await page.locator('#home-form-title').click();
+    await page.locator('#form-put:enabled').waitFor();
+    await page.selectOption('#form-form', { label: 'Howe roof' });
+    await page.selectOption('#form-panels', '6');
+    const row = page.locator('#form-cases > div').first();
+    await row.locator('.as').selectOption('area-on-plan');
+    await row.locator('.kind').selectOption('snow');
+    await row.locator('.load').fill('0.8');
+    assert.equal(await page.locator('#form-national').isVisible(), false, 'no combinations, no factors');
+    await page.selectOption('#form-rule', 'en-6.10');
+    await page.locator('#form-national summary').click();
+    assert.equal(await page.locator('#form-psi legend').innerText(), 'snow, up to 1000 m');
+    assert.equal(await page.locator('#form-factors [data-word=variable]').getAttribute('placeholder'), '1.5');
+    await page.fill('#form-factors [data-word=variable]', 'much');
+    assert.match(await page.locator('#form-fault').innerText(), /much/);
+    await page.fill('#form-factors [data-word=variable]', '1,6');
+    await page.fill('#form-psi [data-index="0"]', '0.7');
+    await page.locator('#form-shares summary').click();
+    // Panels of 2 m, trusses 5 m apart: 0.8 · 2 · 5 = 8 kN.
+    const joint = page.locator('#form-shared tbody tr').nth(1);
+    assert.deepEqual((await joint.locator('td').allInnerTexts()), ['2', '−8']);
+    assert.deepEqual(await faultsByAxe(page), []);
+    await page.locator('#form-shares').scrollIntoViewIfNeeded();
+    await screenshot(page, 'home-shares-phone');
+    await page.locator('#form-put').click();
+    await page.waitForFunction(() => window.gussetTest.observe().model.title === 'Howe roof truss');
+    const { form, combinations } = await page.evaluate(() => window.gussetTest.observe().model);
+    assert.deepEqual(form.rule, { by: 'en-6.10', variable: 1.6, national: { snow: [0.7, 0.2, 0] } });
+    assert.ok(combinations.some(({ factors }) => factors['loads'] === 1.6 || Object.values(factors).includes(1.6)));
+    const board = await boardOf(page, sizes.phone);
+    await board.press('Start page');
+    await page.locator('#form-again:visible').click();
+    assert.equal(await page.inputValue('#form-factors [data-word=variable]'), '1.6');
+    assert.equal(await page.inputValue('#form-psi [data-index="0"]'), '0.7');
     assert.deepEqual(errors, []);
     await context.close();
 });
