@@ -32,7 +32,7 @@ test('its own weight is added to a load case, and a case that is none is refused
     assert.equal(made.loads.at(-1).case, plain.cases[0].id);
     const { status, stderr } = gusset([...words, '--weight', 'nowhere'], JSON.stringify(plain));
     assert.equal(status, 3);
-    assert.match(stderr, /--weight names a load case of the model/);
+    assert.match(stderr, /--weight: names a load case of the model/);
 });
 
 test('where no profile is enough, that is said of its group, with the member', () => {

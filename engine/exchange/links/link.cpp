@@ -143,7 +143,7 @@ Outcome<Reading> readModelOrLink(std::string_view text) {
         return readLink(text);
     }
     const bool isBlank = start == std::string_view::npos;
-    if (!isBlank && text.find('{') == text.npos && text.find('\0') == text.npos) {
+    if (!isBlank && !isJson && text.find('{') == text.npos && text.find('\0') == text.npos) {
         return Issue{IssueCode::Syntax, phrase::kPlaceText,
                      statement(phrase::kNeitherLinkNorModel, {{"brace", "{"}})};
     }

@@ -410,7 +410,7 @@ TEST_CASE("Content that no Gusset wrote makes a message, whatever its shape") {
 }
 
 TEST_CASE("A text that is neither a link nor a model is called that, not damaged JSON") {
-    for (const char* text : {"no truss", "https://example.org/", "[1, 2]", " x "}) {
+    for (const char* text : {"no truss", "https://example.org/", " x "}) {
         const Outcome<Reading> read = readModelOrLink(text);
         REQUIRE_FALSE(read.ok());
         CHECK(said(englishPhrases(), read.issues().front().says) ==

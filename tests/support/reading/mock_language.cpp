@@ -66,7 +66,7 @@ const std::set<std::string, std::less<>> kSigns{
     "sin", "cos", "tan",                            // functions
     "kN",  "lbf", "kip", "mm",  "cm",  "ft",  "in", // units of force and length
     "Pa",  "kPa", "MPa", "GPa", "psi", "ksi",       // and of stress
-    "kg",                                           // unit of density
+    "kg",  "lb",                                    // units of mass and density
     "cr",                                           // critical, of EN 1993 in all its languages
 };
 
