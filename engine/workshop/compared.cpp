@@ -3,7 +3,6 @@
 #include "core/number.hpp"
 #include "design/sizing/sizing.hpp"
 #include "desk/given.hpp"
-#include "exchange/files/model_file.hpp"
 #include "exchange/json/json_text.hpp"
 #include "exchange/links/link.hpp"
 #include "model/edit/edit.hpp"
@@ -216,9 +215,9 @@ double scaleOf(const Truss& first, const Truss& second) {
 }
 
 // The members, by their numbers, that the other has not, or with another section.
-void writeMarked(JsonText& out, const Truss& first, const Truss& second) {
+void writeMarked(JsonText& out, const Truss& first, const Truss& second,
+                 const std::vector<MemberId>& matched) {
     std::vector<bool> ofSecond(second.members.size(), true);
-    const std::vector<MemberId> matched = matchedMembers(first, second);
     out.key("marked");
     out.beginArray();
     out.beginArray();
@@ -283,7 +282,8 @@ std::string compareReply(const PhraseBook& book, const Truss& first, const JsonV
     const Writer writer{book, first};
     const Weighed a = weighed(book, first);
     const Weighed b = weighed(book, second);
-    std::vector<std::string> lines = differences(writer, second);
+    const Matched alike = matched(first, second);
+    std::vector<std::string> lines = differences(writer, second, alike);
     if (lines.empty()) {
         lines.push_back(sayPlain(writer, phrase::kSameTruss));
     }
@@ -299,11 +299,10 @@ std::string compareReply(const PhraseBook& book, const Truss& first, const JsonV
     out.number(one.scale);
     out.number(two.scale);
     out.endArray();
-    writeMarked(out, first, second);
+    writeMarked(out, first, second, alike.members);
     writeTable(out, writer, second, a, b);
     out.texts("lines", lines);
     out.texts("remarks", remarks(writer, a, b, given.units != first.units));
-    out.text("model", writeModel(given, Layout::Compact));
     out.text("link", linkOrNothing(given));
     out.endObject();
     return out.take();

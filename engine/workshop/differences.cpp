@@ -4,7 +4,6 @@
 #include "model/catalogue/section_properties.hpp"
 #include "phrases/design/compared.hpp"
 #include "workshop/load_differences.hpp"
-#include "workshop/matched.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -20,16 +19,15 @@ constexpr double kRounding = 1e-9; // of a value: conversion of units leaves it
 
 class Comparing {
 public:
-    Comparing(const Writer& writer, const Truss& second)
-        : writer_(writer), first_(writer.truss), second_(second),
-          joints_(matchedJoints(first_, second)), members_(matchedMembers(first_, second)) {}
+    Comparing(const Writer& writer, const Truss& second, const Matched& matched)
+        : writer_(writer), first_(writer.truss), second_(second), matched_(matched) {}
 
     std::vector<std::string> lines() {
         compareJoints();
         compareMembers();
         compareSections();
         compareSupports();
-        for (std::string& line : loadDifferences(writer_, second_, joints_)) {
+        for (std::string& line : loadDifferences(writer_, second_, matched_)) {
             lines_.push_back(std::move(line));
         }
         tellIf(first_.combinations != second_.combinations, phrase::kCombinationsOther);
@@ -56,13 +54,13 @@ private:
     void compareJoints() {
         const double near = nearnessOf(first_, second_);
         std::vector<std::string> alone;
-        for (std::size_t i = 0; i < joints_.size(); ++i) {
+        for (std::size_t i = 0; i < matched_.joints.size(); ++i) {
             const Joint& one = first_.joints[i];
-            if (!joints_[i].valid()) {
+            if (!matched_.joints[i].valid()) {
                 alone.push_back(one.label);
                 continue;
             }
-            const Joint& other = second_.joints[joints_[i].at()];
+            const Joint& other = second_.joints[matched_.joints[i].at()];
             if (one.label != other.label) {
                 tell(phrase::kJointCalled, {{"first", one.label}, {"second", other.label}});
             }
@@ -78,7 +76,7 @@ private:
             tell(phrase::kJointsOfFirst, {{"names", listed(writer_, alone)}});
         }
         std::vector<std::string> added;
-        const std::vector<JointId> back = backwards(joints_, second_);
+        const std::vector<JointId>& back = matched_.back;
         for (std::size_t i = 0; i < back.size(); ++i) {
             if (!back[i].valid()) {
                 added.push_back(second_.joints[i].label);
@@ -93,15 +91,15 @@ private:
         std::vector<std::string> alone;
         std::vector<std::string> other;
         std::vector<bool> isMet(second_.members.size());
-        for (std::size_t i = 0; i < members_.size(); ++i) {
+        for (std::size_t i = 0; i < matched_.members.size(); ++i) {
             const std::string name = memberName(first_, {static_cast<int>(i)});
-            if (!members_[i].valid()) {
+            if (!matched_.members[i].valid()) {
                 alone.push_back(name);
                 continue;
             }
-            isMet[members_[i].at()] = true;
+            isMet[matched_.members[i].at()] = true;
             const Member& a = first_.members[i];
-            const Member& b = second_.members[members_[i].at()];
+            const Member& b = second_.members[matched_.members[i].at()];
             if (a.warming != b.warming || a.misfit != b.misfit || a.factors != b.factors) {
                 other.push_back(name);
             }
@@ -130,12 +128,12 @@ private:
     void compareSections() {
         std::map<std::pair<std::string, std::string>, std::vector<std::string>> changed;
         std::set<std::string> shared;
-        for (std::size_t i = 0; i < members_.size(); ++i) {
-            if (!members_[i].valid()) {
+        for (std::size_t i = 0; i < matched_.members.size(); ++i) {
+            if (!matched_.members[i].valid()) {
                 continue;
             }
             const std::string& was = first_.members[i].section;
-            const std::string& is = second_.members[members_[i].at()].section;
+            const std::string& is = second_.members[matched_.members[i].at()].section;
             if (was != is) {
                 changed[{was, is}].push_back(memberName(first_, {static_cast<int>(i)}));
             } else if (!was.empty()) {
@@ -208,11 +206,12 @@ private:
 
     void compareSupports() {
         std::vector<std::string> names;
-        const std::vector<JointId> back = backwards(joints_, second_);
-        for (std::size_t i = 0; i < joints_.size(); ++i) {
+        const std::vector<JointId>& back = matched_.back;
+        for (std::size_t i = 0; i < matched_.joints.size(); ++i) {
             const JointId one{static_cast<int>(i)};
-            if (joints_[i].valid() ? supportsAt(first_, one) != supportsAt(second_, joints_[i])
-                                   : !supportsAt(first_, one).empty()) {
+            if (matched_.joints[i].valid()
+                    ? supportsAt(first_, one) != supportsAt(second_, matched_.joints[i])
+                    : !supportsAt(first_, one).empty()) {
                 names.push_back(first_.joints[i].label);
             }
         }
@@ -235,7 +234,7 @@ private:
                                      a.path.size() == b.path.size() &&
                                      std::equal(a.path.begin(), a.path.end(), b.path.begin(),
                                                 [&](JointId one, JointId other) {
-                                                    return joints_[one.at()] == other;
+                                                    return matched_.joints[one.at()] == other;
                                                 });
                           });
     }
@@ -246,7 +245,7 @@ private:
         std::set<int> heldFirst;
         std::set<int> heldSecond;
         for (const JointId joint : a.held.value_or(std::vector<JointId>{})) {
-            heldFirst.insert(joints_[joint.at()].index);
+            heldFirst.insert(matched_.joints[joint.at()].index);
         }
         for (const JointId joint : b.held.value_or(std::vector<JointId>{})) {
             heldSecond.insert(joint.index);
@@ -260,15 +259,15 @@ private:
     const Writer& writer_;
     const Truss& first_;
     const Truss& second_;
-    std::vector<JointId> joints_;
-    std::vector<MemberId> members_;
+    const Matched& matched_;
     std::vector<std::string> lines_{};
 };
 
 } // namespace
 
-std::vector<std::string> differences(const Writer& writer, const Truss& second) {
-    return Comparing(writer, second).lines();
+std::vector<std::string> differences(const Writer& writer, const Truss& second,
+                                     const Matched& matched) {
+    return Comparing(writer, second, matched).lines();
 }
 
 } // namespace gusset

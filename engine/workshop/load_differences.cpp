@@ -3,7 +3,6 @@
 #include "core/number.hpp"
 #include "design/sizing/stock.hpp"
 #include "phrases/design/compared.hpp"
-#include "workshop/matched.hpp"
 
 #include <algorithm>
 #include <map>
@@ -21,14 +20,12 @@ constexpr int kFigures = 9;           // in which loads are alike
 // Case and joint, and what the joint gets.
 using JointLoads = std::map<std::pair<std::string, int>, Vec2>;
 
-std::string caseOfLoad(const Load& load) {
-    return load.caseId.empty() ? std::string(kDefaultCase) : load.caseId;
-}
+std::string caseOfLoad(const Load& load) { return std::string(caseNameOf(load.caseId)); }
 
 class LoadComparing {
 public:
-    LoadComparing(const Writer& writer, const Truss& second, const std::vector<JointId>& joints)
-        : writer_(writer), first_(writer.truss), second_(second), joints_(joints) {}
+    LoadComparing(const Writer& writer, const Truss& second, const Matched& matched)
+        : writer_(writer), first_(writer.truss), second_(second), matched_(matched) {}
 
     std::vector<std::string> lines() {
         compareLoads();
@@ -47,12 +44,12 @@ private:
 
     // By the joints of the first; those of the second alone are counted on from them.
     JointLoads loadsOf(const Truss& truss, bool isSecond) const {
-        const std::vector<JointId> back = backwards(joints_, second_);
+        const std::vector<JointId>& back = matched_.back;
         JointLoads all;
         for (const Load& load : truss.loads) {
             if (const std::optional<Vec2> force = forceOf(load)) {
                 const JointId joint = jointOf(load);
-                const int own = joint.index + static_cast<int>(joints_.size());
+                const int own = joint.index + static_cast<int>(matched_.joints.size());
                 const int key = !isSecond                  ? joint.index
                                 : back[joint.at()].valid() ? back[joint.at()].index
                                                            : own;
@@ -64,7 +61,7 @@ private:
     }
 
     std::string jointName(int key) const {
-        const int own = static_cast<int>(joints_.size());
+        const int own = static_cast<int>(matched_.joints.size());
         return key < own ? first_.joints[static_cast<std::size_t>(key)].label
                          : second_.joints[static_cast<std::size_t>(key - own)].label;
     }
@@ -171,15 +168,15 @@ private:
     const Writer& writer_;
     const Truss& first_;
     const Truss& second_;
-    const std::vector<JointId>& joints_;
+    const Matched& matched_;
     std::vector<std::string> lines_{};
 };
 
 } // namespace
 
 std::vector<std::string> loadDifferences(const Writer& writer, const Truss& second,
-                                         const std::vector<JointId>& joints) {
-    return LoadComparing(writer, second, joints).lines();
+                                         const Matched& matched) {
+    return LoadComparing(writer, second, matched).lines();
 }
 
 } // namespace gusset

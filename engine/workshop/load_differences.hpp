@@ -2,14 +2,15 @@
 // In what the loads of two trusses differ, in words. Private to workshop.
 
 #include "report/text/writer.hpp"
+#include "workshop/matched.hpp"
 
 #include <string>
 #include <vector>
 
 namespace gusset {
 
-// As differences; `joints` are matchedJoints.
+// As differences.
 [[nodiscard]] std::vector<std::string> loadDifferences(const Writer&, const Truss& second,
-                                                       const std::vector<JointId>& joints);
+                                                       const Matched&);
 
 } // namespace gusset

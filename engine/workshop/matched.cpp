@@ -23,12 +23,6 @@ std::pair<int, int> endsOf(JointId a, JointId b) {
     return {std::min(a.index, b.index), std::max(a.index, b.index)};
 }
 
-} // namespace
-
-double nearnessOf(const Truss& first, const Truss& second) {
-    return kSamePlace * std::max(sizeOfTruss(first), sizeOfTruss(second));
-}
-
 std::vector<JointId> matchedJoints(const Truss& first, const Truss& second) {
     std::map<std::string, int> byName;
     for (std::size_t i = 0; i < second.joints.size(); ++i) {
@@ -54,8 +48,8 @@ std::vector<JointId> matchedJoints(const Truss& first, const Truss& second) {
     return matched;
 }
 
-std::vector<MemberId> matchedMembers(const Truss& first, const Truss& second) {
-    const std::vector<JointId> joints = matchedJoints(first, second);
+std::vector<MemberId> matchedMembers(const Truss& first, const Truss& second,
+                                     const std::vector<JointId>& joints) {
     std::map<std::pair<int, int>, int> byEnds;
     for (std::size_t i = 0; i < second.members.size(); ++i) {
         byEnds.emplace(endsOf(second.members[i].a, second.members[i].b), static_cast<int>(i));
@@ -80,6 +74,19 @@ std::vector<JointId> backwards(const std::vector<JointId>& matched, const Truss&
         }
     }
     return back;
+}
+
+} // namespace
+
+double nearnessOf(const Truss& first, const Truss& second) {
+    return kSamePlace * std::max(sizeOfTruss(first), sizeOfTruss(second));
+}
+
+Matched matched(const Truss& first, const Truss& second) {
+    std::vector<JointId> joints = matchedJoints(first, second);
+    std::vector<JointId> back = backwards(joints, second);
+    std::vector<MemberId> members = matchedMembers(first, second, joints);
+    return {std::move(joints), std::move(back), std::move(members)};
 }
 
 std::string listed(const PhraseBook& book, const std::vector<std::string>& names) {

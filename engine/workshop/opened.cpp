@@ -41,7 +41,18 @@ void writePlaces(JsonText& out, const Truss& truss) {
     }
     out.endArray();
     out.text("placeUnit", symbolOf(truss.units.length));
-    out.text("massUnit", measuresOf(truss).mass); // in which to tell of masses: kg or lb
+}
+
+void writeMeasures(JsonText& out, const Truss& truss) {
+    const Measures& measures = measuresOf(truss);
+    out.key("measures");
+    out.beginObject();
+    out.text("mass", measures.mass);
+    out.number("perKilogram", measures.perKilogram);
+    out.text("movement", measures.movement);
+    out.number("movementPerMetre", measures.movementPerMetre);
+    out.whole("movementDecimals", measures.movementDecimals);
+    out.endObject();
 }
 
 void writeChoices(JsonText& out, const PhraseBook& book) {
@@ -98,6 +109,7 @@ std::string openReply(const PhraseBook& book, const Truss& truss,
     writeGiven(out, {book, truss}, shown, {});
     out.text("shown", loadsName(book, shown));
     writePlaces(out, truss);
+    writeMeasures(out, truss);
     writeGroups(out, book, truss);
     writeChoices(out, book);
     out.texts("caution", cautionLines(book));

@@ -4,8 +4,9 @@
 //
 // - open { model }: title, model, figure, members, the places of the joints; the groups of members
 //   by role; what there is to choose from: kinds of profiles with their sources, grades; whether
-//   its own weight is among its loads ("weighs"), and the cases that it may be added to; the unit
-//   in which to tell of masses; whether it is as its outline makes it, and then rise and panels
+//   its own weight is among its loads ("weighs"), and the cases that it may be added to; in what
+//   to tell of masses and movements ("measures": units, and how many are a kilogram and a metre);
+//   whether it is as its outline makes it, and then rise and panels
 // - trace { drawing, unit (or empty, as the drawing says), width (in it, 0: as drawn) }: the same,
 //   for the truss of a drawing (DXF, SVG) or a table (CSV), with "notes" on what is doubtful
 // - lines { model, as: "dxf" or "csv" }: "text", the centre lines or the table
@@ -19,8 +20,7 @@
 // - compare { model, other (a model or a link) }: two figures with their scales (px per length
 //   unit), the members of each that the other has not or has otherwise ("marked", by number),
 //   figures of both as rows of texts ("first", "second", "more": how much the second has more), the
-//   differences in sentences ("lines"), what is missing ("remarks"); of the other its model, as
-//   text and as a link
+//   differences in sentences ("lines"), what is missing ("remarks"), and a link to the other
 // - reshape { model, rise, panels }: the same truss with these, as open answers
 // - vary { as size, and what: "rise" or "panels", from, to, count }: for each value the mass, the
 //   greatest use and the deflection with the lightest profiles

@@ -129,9 +129,12 @@ export function createComparing(program, first) {
         compare(at('compare-with').value === another ? typed : chosen.model);
     });
     onFiles(at('compare-file'), at('compare-form'), ({ text }) => compare(text));
-    list();
 
     return {
+        // What is kept, with another truss at hand.
+        show() {
+            list();
+        },
         keep(one) {
             kept.push(one);
             say('');

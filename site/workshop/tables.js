@@ -20,14 +20,10 @@ export function showTable(place, caption, head, rows) {
 }
 
 export const share = (use) => (use === undefined ? '–' : use.toFixed(2));
-// In pounds and inches where the truss is in feet or inches.
-const pound = 0.45359237; // kg
-const inch = 25.4; // mm
-let massUnit = 'kg';
-export const tellIn = (unit) => { massUnit = unit; };
-const isMetric = () => massUnit === 'kg';
-export const inMassUnit = (kg) => (isMetric() ? kg : kg / pound);
-export const massHeading = () => `mass, ${massUnit}`;
+let measures = null; // the program's for the truss at hand
+export const tellIn = (those) => { measures = those; };
+export const inMassUnit = (kg) => kg * measures.perKilogram;
+export const massHeading = () => `mass, ${measures.mass}`;
 
 const decimalsOf = (mass) => (mass < 100 ? 1 : 0);
 const asPrinted = (mass) => Number(mass.toFixed(decimalsOf(mass)));
@@ -35,8 +31,8 @@ const asPrinted = (mass) => Number(mass.toFixed(decimalsOf(mass)));
 export function moreMass(kg, otherKg) {
     const [mass, other] = [inMassUnit(kg), inMassUnit(otherKg)];
     const more = asPrinted(mass) - asPrinted(other);
-    return `${more < 0 ? '−' : '+'}${Math.abs(more).toFixed(Math.min(decimalsOf(mass), decimalsOf(other)))}\u00A0${massUnit}`;
+    return `${more < 0 ? '−' : '+'}${Math.abs(more).toFixed(Math.min(decimalsOf(mass), decimalsOf(other)))}\u00A0${measures.mass}`;
 }
-export const massOf = (kg) => (kg === undefined ? '–' : `${inMassUnit(kg).toFixed(decimalsOf(inMassUnit(kg)))}\u00A0${massUnit}`);
+export const massOf = (kg) => (kg === undefined ? '–' : `${inMassUnit(kg).toFixed(decimalsOf(inMassUnit(kg)))}\u00A0${measures.mass}`);
 export const movementOf = (metres) => (metres === undefined ? '–'
-    : isMetric() ? `${(1000 * metres).toFixed(1)}\u00A0mm` : `${(1000 * metres / inch).toFixed(2)}\u00A0in`);
+    : `${(metres * measures.movementPerMetre).toFixed(measures.movementDecimals)}\u00A0${measures.movement}`);

@@ -102,7 +102,7 @@ function showCombinations() {
 
 function show(opened) {
     truss = opened;
-    tellIn(truss.massUnit);
+    tellIn(truss.measures);
     at('title').textContent = `Profiles for ${titleOf()}`;
     document.title = `Gusset: profiles for ${titleOf()}`;
     at('beginning').hidden = true;
@@ -114,6 +114,7 @@ function show(opened) {
     at('as-opened').href = `../#${truss.link}`;
     showCombinations();
     wish.show(truss);
+    comparing.show();
     showFigure();
     groups.show(truss);
     range.show(truss);
@@ -172,36 +173,41 @@ async function follow(request) {
     }
     following = true;
     isStopped = false;
+    while (wanted && !isStopped) {
+        const now = wanted;
+        wanted = null;
+        await followOne(now);
+    }
+    wanted = null;
+    following = false;
+}
+async function followOne(request) {
+    const before = chosen;
+    range.clear();
+    comparing.clear();
     try {
-        while (wanted && !isStopped) {
-            const now = wanted;
-            const before = chosen;
-            wanted = null;
-            range.clear();
-            comparing.clear();
-            truss = { ...truss, notes: [], ...await program.ask({ ...now, model: truss.model }) };
-            keepInAddress();
-            at('as-it-was').hidden = truss.model === asOpened;
-            if (!joints.isDragging()) {
-                showMoved();
-            }
-            await choose();
-            sayFollowed(before, now);
-        }
+        truss = { ...truss, notes: [], ...await program.ask({ ...request, model: truss.model }) };
     } catch (error) {
         at('figure-says').textContent = error.message;
-    } finally {
-        following = false;
-        if (!joints.isDragging()) {
-            showMoved();
-        }
+        showMoved(); // as it was
+        return;
     }
+    keepInAddress();
+    at('as-it-was').hidden = truss.model === asOpened;
+    showMoved();
+    await choose();
+    sayFollowed(before, request);
 }
 function showMoved() {
+    if (joints.isDragging()) {
+        return;
+    }
     const says = at('figure-says').textContent;
     showFigure();
     groups.show(truss);
-    showShape();
+    if (wanted === null) { // else the sliders are further than the truss
+        showShape();
+    }
     at('figure-says').textContent = at('figure').querySelector('svg') ? says : at('figure-says').textContent;
 }
 function sayFollowed(before, { joint, x, y }) {

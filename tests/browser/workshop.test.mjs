@@ -233,6 +233,20 @@ test('while the rise is dragged the mass follows, and trusses are kept to be com
     await context.close();
 });
 
+test('a slider that is moved faster than profiles are chosen loses no step', async () => {
+    const { page, context } = await arrive(sizes.desktop, linkOf(hall));
+    await page.locator('#rise').focus();
+    for (let i = 0; i < 3; ++i) {
+        await page.keyboard.press('ArrowRight');
+    }
+    assert.equal(await page.locator('#rise-says').innerText(), '3.3 m');
+    await page.locator('#figure-says', { hasText: /kg/ }).waitFor();
+    await page.selectOption('#joint', hall.joints.find(({ y }) => y === 3).id);
+    await page.waitForFunction(() => document.querySelector('#joint-y').value === '3.3');
+    assert.equal(await page.inputValue('#rise'), '3.3');
+    await context.close();
+});
+
 test('two trusses stand beside each other, and in what they differ is said; those that are kept outlive a reload', async () => {
     const { page, context } = await arrive(sizes.desktop, linkOf(hall));
     await choose(page);

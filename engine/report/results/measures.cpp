@@ -10,9 +10,9 @@ constexpr double kPound = 0.45359237;
 constexpr double kFoot = 0.3048;
 constexpr double kInchesOfFoot = 12;
 
-constexpr Measures kMetric{"kg", "m", "mm", "kg/m", 1, 1, 1000};
+constexpr Measures kMetric{"kg", "m", "mm", "kg/m", 1, 1, 1000, 1};
 constexpr Measures kImperial{
-    "lb", "ft", "in", "lb/ft", 1 / kPound, 1 / kFoot, kInchesOfFoot / kFoot};
+    "lb", "ft", "in", "lb/ft", 1 / kPound, 1 / kFoot, kInchesOfFoot / kFoot, 2};
 
 } // namespace
 
@@ -35,8 +35,8 @@ std::string massText(const Truss& truss, double kilograms) {
 
 std::string movementText(const Truss& truss, double metres) {
     const Measures& measures = measuresOf(truss);
-    const int digits = measures.movementPerMetre < kMetric.movementPerMetre ? 2 : 1;
-    return decimals(truss, metres * measures.movementPerMetre, digits) + " " + measures.movement;
+    return decimals(truss, metres * measures.movementPerMetre, measures.movementDecimals) + " " +
+           measures.movement;
 }
 
 std::string lengthSumText(const Truss& truss, double metres) {

@@ -16,6 +16,7 @@ struct Measures {
     double perKilogram = 1; // units of mass
     double perMetre = 1;    // units of length
     double movementPerMetre = 1000;
+    int movementDecimals = 1;
 };
 [[nodiscard]] const Measures& measuresOf(const Truss&);
 
