@@ -149,14 +149,14 @@ function createDialog() {
         put: element('button', { textContent: 'Put it under the board', className: 'primary' }),
     };
     parts.laying = element('div', { hidden: true }, element('p', { textContent: howTo }), marks.frame, heard,
-        element('div', { className: 'ground-fields' },
+        element('div', { className: 'dialog-fields ground-fields' },
             element('label', {}, element('span', {}, 'Their distance', unit), length), way.row, at.row, pale.row,
-            element('label', { className: 'ground-tick' }, shown, 'Shown under the board')));
+            element('label', { className: 'tick' }, shown, 'Shown under the board')));
     const title = element('h2', { id: 'ground-title', textContent: 'A photograph to trace over' });
     const form = element('form', { noValidate: true }, title, element('p', { textContent: about }), parts.laying, says,
-        chooser, element('div', { className: 'ground-foot' }, parts.choose, parts.away, parts.close, parts.put));
+        chooser, element('div', { className: 'dialog-foot' }, parts.choose, parts.away, parts.close, parts.put));
     parts.form = form;
-    parts.dialog = element('dialog', { id: 'ground-dialog' }, form);
+    parts.dialog = element('dialog', { id: 'ground-dialog', className: 'dialog' }, form);
     parts.dialog.setAttribute('aria-labelledby', 'ground-title');
     document.body.append(parts.dialog);
     return parts;

@@ -43,12 +43,12 @@ function addElement(parent, name, attributes = {}, text = '') {
 
 function addPanel() {
     addElement(document.head, 'link', { rel: 'stylesheet', href: 'sheet_panel.css' });
-    const dialog = addElement(document.body, 'dialog', { id: 'sheet-dialog', 'aria-labelledby': 'sheet-title' });
+    const dialog = addElement(document.body, 'dialog', { id: 'sheet-dialog', class: 'dialog', 'aria-labelledby': 'sheet-title' });
     const form = addElement(dialog, 'form', { method: 'dialog' });
     addElement(form, 'h2', { id: 'sheet-title' }, 'Print a report');
     const columns = addElement(form, 'div', { class: 'sheet-columns' });
     const left = addElement(columns, 'div');
-    const fields = addElement(left, 'div', { class: 'sheet-fields' });
+    const fields = addElement(left, 'div', { class: 'dialog-fields sheet-fields' });
     const text = (name, label) => {
         const row = addElement(fields, 'label', {}, label);
         addElement(row, 'input', { name, type: 'text', autocomplete: 'off', maxlength: '120' });
@@ -67,7 +67,7 @@ function addPanel() {
     const set = addElement(left, 'fieldset');
     addElement(set, 'legend', {}, 'On the sheet');
     const tick = (name, label) => {
-        const row = addElement(set, 'label');
+        const row = addElement(set, 'label', { class: 'tick' });
         addElement(row, 'input', { name, type: 'checkbox' });
         row.append(label);
     };
@@ -77,7 +77,7 @@ function addPanel() {
         'the link. For the page numbers at the foot, leave the browser’s own headers and footers off.');
     addElement(addElement(columns, 'div', { class: 'sheet-preview', tabindex: '0', role: 'group',
         'aria-label': 'The pages, small' }), 'div');
-    const foot = addElement(form, 'div', { class: 'sheet-foot' });
+    const foot = addElement(form, 'div', { class: 'dialog-foot sheet-foot' });
     addElement(foot, 'span', { class: 'sheet-pages', role: 'status' });
     addElement(foot, 'button', { type: 'button', name: 'print', autofocus: '' }, 'Print');
     addElement(foot, 'button', { type: 'button', name: 'save' }, 'Save as HTML');
