@@ -5,8 +5,7 @@ import { goToPlace } from './storage.js';
 import { isTaught } from './taught.js';
 
 // `needs` (app.js): begun, a promise, until which the program takes nothing; running(), which returns the program and
-// its page; open, files, views, hasBoard(), newProgram(); and
-// openGround(), which opens the dialog of the photograph.
+// its page; open, files, views, hasBoard(), newProgram(); and openGround(), which opens the dialog of the photograph.
 export function createBoardAccess({ begun, running, open, files, views, hasBoard, newProgram, openGround }) {
     const said = (name, texts = [], ...numbers) => {
         const { program, page } = running();

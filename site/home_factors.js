@@ -27,6 +27,14 @@ export function createFactors() {
         });
     };
 
+    // What is typed, into the fields that are shown.
+    function write() {
+        at('form-factors').querySelectorAll('input').forEach((input) => { input.value = typed[input.dataset.word] ?? ''; });
+        at('form-psi').querySelectorAll('input').forEach((input) => {
+            input.value = typedPsi[input.dataset.kind]?.[input.dataset.index] ?? '';
+        });
+    }
+
     function showFactors(there, words) {
         if (at('form-factors').dataset.words !== words.join()) {
             at('form-factors').dataset.words = words.join();
@@ -35,7 +43,6 @@ export function createFactors() {
                 return fieldOf(name, usual, { word });
             }));
         }
-        at('form-factors').querySelectorAll('input').forEach((input) => { input.value = typed[input.dataset.word] ?? ''; });
     }
 
     function showPsi() {
@@ -53,9 +60,6 @@ export function createFactors() {
                 return set;
             }));
         }
-        at('form-psi').querySelectorAll('input').forEach((input) => {
-            input.value = typedPsi[input.dataset.kind]?.[input.dataset.index] ?? '';
-        });
     }
 
     return {
@@ -67,6 +71,7 @@ export function createFactors() {
             kinds = factors.length === 0 ? [] : there.kinds.filter(({ word, psi }) => psi && words.includes(word));
             showFactors(there, factors);
             showPsi();
+            write();
         },
         // The rule of an outline: its name alone if nothing is typed.
         wish(by) {
@@ -85,10 +90,7 @@ export function createFactors() {
             const texts = (all) => Object.fromEntries(Object.entries(all).map(([word, value]) => [word, String(value)]));
             typed = by ? texts(own) : {};
             typedPsi = Object.fromEntries(Object.entries(national).map(([word, psi]) => [word, psi.map(String)]));
-            at('form-factors').querySelectorAll('input').forEach((input) => { input.value = typed[input.dataset.word] ?? ''; });
-            at('form-psi').querySelectorAll('input').forEach((input) => {
-                input.value = typedPsi[input.dataset.kind]?.[input.dataset.index] ?? '';
-            });
+            write();
         },
     };
 }

@@ -28,8 +28,8 @@ function selectOf(name, className, options) {
 const wordOptions = (things) => things.map(({ word, name }) => optionOf(name, word));
 
 // `program`: forms() resolves to what there is to choose from; make(typed) returns a model as JSON, or the sentence
-// that says why there is none; shares(typed) returns tables of what the joints get, as HTML; outline() returns the outline of the board, or nothing; drawing(model) returns its
-// picture. `put(model)` opens it.
+// that says why there is none; shares(typed) returns tables of what the joints get, as HTML; outline() returns the
+// outline of the board, or nothing; drawing(model) returns its picture. `put(model)` opens it.
 export function createForm(program, put) {
     const cases = at('form-cases');
     let there = null; // what there is to choose from
