@@ -171,6 +171,14 @@ export async function dragJoint(board, label, dx, dy) {
     await board.drag(from, { x: from.x + dx, y: from.y + dy });
 }
 
+// As a stranger comes: by the bare address, in a browser that keeps nothing yet.
+export async function arriveAtStart({ browser, site }, size = sizes.desktop, query = '?test', more = {}) {
+    const opened = await openPage(browser, site.address, { ...size, ...more, atStart: true });
+    await opened.page.goto(`${site.address}${query}`);
+    await opened.page.locator('#home-title').waitFor();
+    return opened;
+}
+
 // The start page, from the board, when all of it is there.
 export async function openStart(board) {
     await board.press('Start page');

@@ -44,9 +44,11 @@ const kills = Number(process.env.KILLS ?? 3);
 test('an edit of which the page knows that it reached the disk survives the death of the browser', async () => {
     const profile = mkdtempSync(path.join(tmpdir(), 'gusset-profile-'));
     const waits = [];
+    let opened;
     try {
         for (let round = 0; round < kills; ++round) {
-            const { context, page, board } = await openBoardIn(profile);
+            opened = await openBoardIn(profile);
+            const { page, board } = opened;
             await dragJoint(board, 'C', round % 2 === 0 ? 60 : -60, 0);
             const { model } = await board.observe();
             waits.push(await page.evaluate(async () => {
@@ -54,13 +56,15 @@ test('an edit of which the page knows that it reached the disk survives the deat
                 await window.gussetTest.reachedDisk();
                 return performance.now() - begun;
             }));
-            await kill(context, profile);
-            const again = await openBoardIn(profile);
-            assert.deepEqual((await again.board.observe()).model, model, `round ${round}`);
-            assert.match((await again.board.observe()).undo, /Move joint C/);
-            await kill(again.context, profile);
+            await kill(opened.context, profile);
+            opened = await openBoardIn(profile);
+            const after = await opened.board.observe();
+            assert.deepEqual(after.model, model, `round ${round}`);
+            assert.match(after.undo, /Move joint C/);
+            await kill(opened.context, profile);
         }
     } finally {
+        await opened?.context.close(); // else the file would not end when it has failed
         rmSync(profile, { recursive: true, force: true });
     }
     console.log(`after the frames that show an edit its way to the disk took ${waits.map((ms) => ms.toFixed(0))} ms`);

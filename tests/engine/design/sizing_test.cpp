@@ -1,9 +1,5 @@
-#include "core/statement.hpp"
-#include "design/loading/outline.hpp"
-#include "design/sizing/roles.hpp"
-#include "design/sizing/stock.hpp"
 #include "statics/solve/solution.hpp"
-#include "support/random.hpp"
+#include "support/trusses/roofs.hpp"
 
 #include <catch2/catch_test_macros.hpp>
 #include <catch2/matchers/catch_matchers_floating_point.hpp>
@@ -12,7 +8,6 @@
 #include <array>
 #include <cmath>
 #include <cstdio>
-#include <map>
 #include <numbers>
 
 using namespace gusset;
@@ -20,44 +15,6 @@ using Catch::Matchers::WithinAbs;
 using Catch::Matchers::WithinRel;
 
 namespace {
-
-Material steelOf(const Units&) {
-    Material steel;
-    steel.id = "S235";
-    steel.E = 210e3; // MPa
-    steel.strength = 235;
-    steel.density = 7850;
-    return steel;
-}
-
-// Circular hollow sections, outer diameter and wall in cm: sizes of EN 10210-2, table B.1, a few of
-// them (from memory).
-std::vector<Section> tubes() {
-    std::vector<Section> list;
-    const std::vector<std::pair<double, double>> sizes{
-        {3.37, 0.26}, {4.24, 0.26}, {4.83, 0.32}, {6.03, 0.32}, {7.61, 0.32},
-        {8.89, 0.4},  {11.43, 0.4}, {13.97, 0.5}, {16.83, 0.6}, {21.91, 0.8}};
-    for (const auto& [diameter, wall] : sizes) {
-        Section tube;
-        tube.id = "tube " + std::to_string(list.size());
-        tube.material = "S235";
-        tube.shape = "chs";
-        tube.dimensions = {{"D", diameter}, {"t", wall}};
-        list.push_back(tube);
-    }
-    return list;
-}
-
-Truss roofOf(const Outline& outline) {
-    Truss truss = trussOf(englishPhrases(), outline).value();
-    truss.units.section = LengthUnit::cm;
-    truss.units.stress = StressUnit::MPa;
-    truss.materials = {steelOf(truss.units)};
-    truss.checks.formula = ColumnFormula::En1993;
-    truss.checks.curve = BucklingCurve::A;
-    truss.checks.tensionLimit = truss.checks.compressionLimit = 0; // strength and buckling alone
-    return truss;
-}
 
 // EN 1993-1-1:2005, 6.2.3 (6.6), 6.2.4 (6.10) and 6.3.1.1 (6.47) with curve a, written anew: N, m.
 double utilisation(double force, double length, double diameter, double wall) {
@@ -110,55 +67,7 @@ double worstUse(const Truss& truss, const SizingGroup& group, const Section& tub
     return worst;
 }
 
-Outline randomRoof(support::Random& random) {
-    constexpr std::array kKinds{FormKind::HoweRoof,  FormKind::PrattRoof, FormKind::WRoof,
-                                FormKind::MonoPitch, FormKind::Warren,    FormKind::Pratt};
-    Outline outline;
-    outline.form = {.kind = kKinds[std::size_t(random.integer(0, 5))],
-                    .span = double(random.integer(6, 20)),
-                    .rise = random.integer(10, 30) / 10.0,
-                    .panels = random.integer(3, 8)};
-    if (choiceOf(outline.form.kind).evenPanels) { // and at least 4
-        outline.form.panels += outline.form.panels % 2;
-    }
-    outline.spacing = random.integer(3, 6);
-    outline.loads = {{{"G", LoadSpread::AreaOnSlope, 0.4, 0.4}, "permanent", LoadedChord::Upper},
-                     {{"S", LoadSpread::AreaOnPlan, random.integer(2, 12) / 10.0, 0.6},
-                      "snow",
-                      LoadedChord::Upper},
-                     {{"W", LoadSpread::AreaNormal, -random.integer(1, 15) / 10.0, -0.4},
-                      "wind",
-                      LoadedChord::Upper}};
-    outline.selfWeight = random.oneIn(2) ? "G" : "";
-    outline.rule = CombinationWish{};
-    return outline;
-}
-
 } // namespace
-
-TEST_CASE("the members of a Howe roof are rafters, tie, posts and diagonals by where they lie") {
-    FormSpec form{.kind = FormKind::HoweRoof, .panels = 6, .load = 0};
-    const Truss truss = makeForm(englishPhrases(), form).value();
-    std::map<MemberRole, int> counts;
-    for (const MemberRole role : rolesOf(truss)) {
-        ++counts[role];
-    }
-    CHECK(counts[MemberRole::UpperChord] == 6);
-    CHECK(counts[MemberRole::LowerChord] == 6);
-    CHECK(counts[MemberRole::Post] == 5);
-    CHECK(counts[MemberRole::Diagonal] == 4);
-}
-
-TEST_CASE(
-    "the tie under a ridge is a lower chord, though nothing but the ridge is above its middle") {
-    Truss triangle;
-    triangle.joints = {{"A", {0, 0}, {}}, {"B", {8, 0}, {}}, {"C", {4, 3}, {}}};
-    triangle.members = {
-        {JointId{0}, JointId{1}, ""}, {JointId{0}, JointId{2}, ""}, {JointId{2}, JointId{1}, ""}};
-    CHECK(rolesOf(triangle) == std::vector<MemberRole>{MemberRole::LowerChord,
-                                                       MemberRole::UpperChord,
-                                                       MemberRole::UpperChord});
-}
 
 TEST_CASE("300 random roofs: the profiles pass an independent check, and the next lighter fails") {
     support::Random random(20261701);
@@ -190,178 +99,6 @@ TEST_CASE("300 random roofs: the profiles pass an independent check, and the nex
     }
     std::printf("sizing: of 300 random roofs, %d found profiles for all groups\n", enough);
     CHECK(enough > 200);
-}
-
-namespace {
-
-// The least mass of all choices that pass, by trying each.
-std::optional<double> exhaustive(const Truss& truss, const SizingWish& wish) {
-    std::vector<std::size_t> choice(wish.groups.size(), 0);
-    std::optional<double> least;
-    Truss with = truss;
-    with.sections = wish.groups.front().profiles;
-    for (bool more = true; more;) {
-        for (std::size_t g = 0; g < choice.size(); ++g) {
-            for (const MemberId member : wish.groups[g].members) {
-                with.members[member.at()].section = wish.groups[g].profiles[choice[g]].id;
-            }
-        }
-        double mass = 0;
-        for (const double each : massesOf(with)) {
-            mass += each;
-        }
-        const bool mayBeLess = !least || mass < *least;
-        const auto choices = strengthChoices(with);
-        if (mayBeLess) {
-            const MemberChecks checks =
-                checkMembers(with, envelopeOf(with, choices).value(), choices);
-            const bool isStiff =
-                wish.deflection == 0 || deflectionOf(with, serviceChoices(with)) <= wish.deflection;
-            if (checks.over + checks.slender + checks.unchecked == 0 && isStiff) {
-                least = mass;
-            }
-        }
-        more = false;
-        for (std::size_t g = 0; g < choice.size() && !more; ++g) {
-            more = ++choice[g] < wish.groups[g].profiles.size();
-            choice[g] = more ? choice[g] : 0;
-        }
-    }
-    return least;
-}
-
-} // namespace
-
-TEST_CASE("on small determinate trusses the lightest choice is that of an exhaustive search") {
-    support::Random random(20261702);
-    int compared = 0;
-    for (int i = 0; i < 12; ++i) {
-        Outline outline = randomRoof(random);
-        outline.selfWeight = "";
-        outline.form.panels = 4;
-        const Truss truss = roofOf(outline);
-        SizingWish wish;
-        std::vector<Section> few = tubes();
-        few.erase(few.begin() + 7, few.end());
-        wish.groups = groupsByRole(englishPhrases(), truss, few);
-        const std::optional<double> least = exhaustive(truss, wish);
-        const Sizing sizing = lightest(truss, wish).value();
-        REQUIRE(sizing.isEnough == least.has_value());
-        if (least) {
-            ++compared;
-            CHECK_THAT(sizing.mass, WithinRel(*least, 1e-9));
-        }
-    }
-    CHECK(compared >= 6);
-}
-
-TEST_CASE("in indeterminate trusses no group alone can be lighter; how far it is from the least") {
-    support::Random random(20261703);
-    double sum = 0;
-    double most = 0;
-    int compared = 0;
-    int missed = 0;
-    for (int i = 0; i < 10; ++i) {
-        Outline outline = randomRoof(random);
-        outline.form.kind = FormKind::Pratt;
-        outline.form.panels = 4;
-        Truss truss = roofOf(outline);
-        Member counter; // the other diagonal of the second panel
-        counter.a = JointId{1};
-        counter.b = JointId{6};
-        truss.members.push_back(counter);
-        Member another;
-        another.a = JointId{3};
-        another.b = JointId{6};
-        truss.members.push_back(another);
-        std::vector<Section> few = tubes();
-        few.erase(few.begin() + 6, few.end());
-        SizingWish wish;
-        wish.groups = groupsByRole(englishPhrases(), truss, few);
-        const std::optional<double> least = exhaustive(truss, wish);
-        const Sizing sizing = lightest(truss, wish).value();
-        if (!least || !sizing.isEnough) {
-            CHECK(!sizing.isEnough);
-            missed += least ? 1 : 0;
-            continue;
-        }
-        ++compared;
-        const double ratio = sizing.mass / *least;
-        CHECK(ratio > 1 - 1e-9);
-        sum += ratio;
-        most = std::max(most, ratio);
-    }
-    REQUIRE(compared > 0);
-    CHECK(missed == 0);
-    std::printf(
-        "sizing: %d indeterminate trusses, mass over the least of all: mean %.4f, most %.4f\n",
-        compared, sum / compared, most);
-}
-
-TEST_CASE("a limit on deflection makes profiles heavier until it is met, and says so") {
-    Outline outline;
-    outline.form = {.kind = FormKind::Warren, .span = 12, .rise = 1, .panels = 6};
-    outline.spacing = 4;
-    outline.loads = {{{"G", LoadSpread::LineOnPlan, 3, 3}, "permanent", LoadedChord::Lower},
-                     {{"S", LoadSpread::LineOnPlan, 4, 4}, "snow", LoadedChord::Lower}};
-    outline.rule = CombinationWish{};
-    const Truss truss = roofOf(outline);
-    SizingWish wish;
-    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
-    const Sizing strong = lightest(truss, wish).value();
-    REQUIRE(strong.isEnough);
-    wish.deflection = 0.7 * *strong.deflection;
-    const Sizing stiff = lightest(truss, wish).value();
-    CHECK(stiff.isEnough);
-    CHECK(*stiff.deflection <= wish.deflection);
-    CHECK(stiff.mass > strong.mass);
-    CHECK(std::any_of(stiff.path.begin(), stiff.path.end(), [](const SizingStep& step) {
-        return step.reason == SizingReason::Deflection;
-    }));
-    CHECK_THAT(exhaustive(truss, wish).value() / stiff.mass, WithinAbs(1, 0.1));
-}
-
-TEST_CASE(
-    "a limit on deflection that the heaviest profiles meet is met, past profiles of one weight") {
-    Outline outline;
-    outline.form = {.kind = FormKind::Warren, .span = 12, .rise = 1, .panels = 6};
-    outline.loads = {{{"G", LoadSpread::LineOnPlan, 3, 3}, "permanent", LoadedChord::Lower}};
-    outline.rule = CombinationWish{};
-    const Truss truss = roofOf(outline);
-    std::vector<Section> profiles = tubes();
-    for (const Section& tube : tubes()) { // each twice
-        profiles.push_back(tube);
-        profiles.back().id += " again";
-    }
-    SizingWish wish;
-    wish.groups = groupsByRole(englishPhrases(), truss, profiles);
-    SizingWish heaviest = wish;
-    for (SizingGroup& group : heaviest.groups) {
-        group.profiles = {tubes().back()};
-    }
-    wish.deflection = 1.001 * *lightest(truss, heaviest).value().deflection;
-    const Sizing sizing = lightest(truss, wish).value();
-    CHECK(sizing.isEnough);
-    CHECK(*sizing.deflection <= wish.deflection);
-}
-
-TEST_CASE(
-    "a limit on deflection is not met where a member has no stiffness, nor is a mechanism sized") {
-    Outline outline;
-    outline.form = {.kind = FormKind::HoweRoof, .span = 12, .rise = 3, .panels = 4};
-    outline.loads = {{{"G", LoadSpread::LineOnPlan, 3, 3}, "permanent", LoadedChord::Upper}};
-    Truss truss = roofOf(outline);
-    SizingWish wish;
-    wish.groups = groupsByRole(englishPhrases(), truss, tubes());
-    wish.deflection = 0.05;
-    CHECK(lightest(truss, wish).value().isEnough);
-    wish.groups.front().members.pop_back();
-    const Sizing sizing = lightest(truss, wish).value();
-    CHECK_FALSE(sizing.deflection);
-    CHECK_FALSE(sizing.isEnough);
-    truss.joints.push_back({"Z", {14, -2}, {}});
-    truss.members.push_back({JointId{0}, JointId{static_cast<int>(truss.joints.size()) - 1}, ""});
-    REQUIRE_FALSE(lightest(truss, wish));
 }
 
 TEST_CASE("with fewer different profiles the mass never falls, and with all it is the sizing's") {
