@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <set>
 #include <string>
 
 namespace gusset {
@@ -34,9 +33,6 @@ public:
         : truss_(truss), wish_(wish), lists_(std::move(lists)), chosen_(lists_.size(), 0),
           least_(lists_.size(), 0), enough_(lists_.size(), false),
           strength_(strengthChoices(truss)), service_(serviceChoices(truss)) {
-        for (const Section& section : truss.sections) {
-            own_.insert(section.id);
-        }
         for (std::size_t g = 0; g < lists_.size(); ++g) {
             choose(g, 0);
         }
@@ -69,7 +65,7 @@ private:
         for (const MemberId member : wish_.groups[g].members) {
             truss_.members[member.at()].section = section.id;
         }
-        if (was != section.id && own_.count(was) == 0 && !isUsed(was)) {
+        if (was != section.id && !isUsed(was)) {
             std::erase_if(truss_.sections, [&](const Section& it) { return it.id == was; });
         }
     }
@@ -425,7 +421,6 @@ private:
     std::vector<std::size_t> chosen_; // of each list
     std::vector<std::size_t> least_;  // that the deflection allows
     std::vector<bool> enough_;
-    std::set<std::string> own_{}; // sections that the truss had before
     std::vector<LoadChoice> strength_;
     std::vector<LoadChoice> service_;
     std::vector<SizingStep> path_{};

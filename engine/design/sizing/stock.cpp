@@ -84,7 +84,7 @@ bool addOwnWeight(Truss& truss, const std::string& caseId) {
         return false;
     }
     if (!hasOwnWeight(truss)) {
-        truss.loads.push_back({SelfWeight{}, caseId, {}});
+        truss.loads.push_back({SelfWeight{}, std::string(caseIdOf(caseId)), {}});
     }
     return true;
 }

@@ -27,8 +27,8 @@ bool isDwg(std::string_view text) { // "AC1032": the release
            kDigits.find(text[5]) != kDigits.npos && text[6] == '\0';
 }
 
-// Or something else that is no text.
-bool isUtf16(std::string_view text) {
+// UTF-16, or something else that is not read as text here.
+bool isOtherText(std::string_view text) {
     return text.starts_with("\xFF\xFE") || text.starts_with("\xFE\xFF") ||
            text.find('\0') != text.npos;
 }
@@ -63,7 +63,7 @@ std::optional<Issue> refusalOf(std::string_view text) {
     if (std::any_of(kOtherFiles.begin(), kOtherFiles.end(), isOther)) {
         return refused(IssueCode::WrongType, phrase::kNotADrawing);
     }
-    if (isUtf16(text)) {
+    if (isOtherText(text)) {
         return refused(IssueCode::WrongType, phrase::kDrawingUtf16);
     }
     return std::nullopt;

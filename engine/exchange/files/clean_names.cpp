@@ -132,7 +132,7 @@ void cleanCases(Truss& truss, IssueList& issues) {
     NameCleaner cleaner(issues, numbered("case"));
     forEachCase(truss, [&](const std::string& name, const auto& placeOfIt) {
         if (known.insert(name).second) {
-            names.push_back(name.empty() ? kDefaultCase : name);
+            names.emplace_back(caseNameOf(name));
             cleaner.add(names.back(), placeOfIt());
         }
     });

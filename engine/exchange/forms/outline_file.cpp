@@ -169,9 +169,6 @@ private:
     IssueList& issues_;
 };
 
-std::string nameOfCase(const std::string& id) { return id.empty() ? kDefaultCase : id; }
-std::string idOfCase(const std::string& name) { return name == kDefaultCase ? "" : name; }
-
 void writeLoad(JsonText& out, const OutlineLoad& of) {
     if (!of.load.caseId.empty()) {
         out.text("case", of.load.caseId);
@@ -218,6 +215,18 @@ void writeRule(JsonText& out, const CombinationWish& wish) {
     });
 }
 
+// Truss::form with its outline changed; as it is where there is none.
+template <class Change>
+std::string formWith(const Truss& truss, const Change& change) {
+    Outcome<Outline> read = readOutline(truss);
+    if (!read) {
+        return truss.form;
+    }
+    Outline outline = std::move(read).value();
+    change(outline);
+    return outlineText(outline);
+}
+
 } // namespace
 
 std::string_view wordOf(FormKind kind) { return kKinds[static_cast<std::size_t>(kind)]; }
@@ -256,31 +265,27 @@ std::optional<Outline> standingOutline(const PhraseBook& book, const Truss& trus
 }
 
 std::string formWithCase(const Truss& truss, const std::string& name, const std::string& to) {
-    Outcome<Outline> read = readOutline(truss);
-    if (!read) {
-        return truss.form;
-    }
-    Outline outline = std::move(read).value();
-    const auto rename = [&](std::string& id) { id = nameOfCase(id) == name ? idOfCase(to) : id; };
-    for (OutlineLoad& of : outline.loads) {
-        rename(of.load.caseId);
-    }
-    if (!outline.selfWeight.empty()) {
-        rename(outline.selfWeight);
-    }
-    return outlineText(outline);
+    return formWith(truss, [&](Outline& outline) {
+        const auto rename = [&](std::string& id) {
+            if (caseNameOf(id) == name) {
+                id = caseIdOf(to);
+            }
+        };
+        for (OutlineLoad& of : outline.loads) {
+            rename(of.load.caseId);
+        }
+        if (!outline.selfWeight.empty()) {
+            rename(outline.selfWeight);
+        }
+    });
 }
 
 std::string formWithKind(const Truss& truss, const std::string& name, const std::string& kind) {
-    Outcome<Outline> read = readOutline(truss);
-    if (!read) {
-        return truss.form;
-    }
-    Outline outline = std::move(read).value();
-    for (OutlineLoad& of : outline.loads) {
-        of.kind = nameOfCase(of.load.caseId) == name ? kind : of.kind;
-    }
-    return outlineText(outline);
+    return formWith(truss, [&](Outline& outline) {
+        for (OutlineLoad& of : outline.loads) {
+            of.kind = caseNameOf(of.load.caseId) == name ? kind : of.kind;
+        }
+    });
 }
 
 std::string outlineText(const Outline& outline) {

@@ -137,12 +137,11 @@ bool looksLikeLink(std::string_view text) { return !fragmentOf(text).empty(); }
 
 Outcome<Reading> readModelOrLink(std::string_view text) {
     const std::size_t start = text.find_first_not_of(" \t\r\n\xEF\xBB\xBF");
-    const bool isJson =
-        start != std::string_view::npos && (text[start] == '{' || text[start] == '[');
+    const bool isBlank = start == std::string_view::npos;
+    const bool isJson = !isBlank && (text[start] == '{' || text[start] == '[');
     if (!isJson && looksLikeLink(text)) {
         return readLink(text);
     }
-    const bool isBlank = start == std::string_view::npos;
     if (!isBlank && !isJson && text.find('{') == text.npos && text.find('\0') == text.npos) {
         return Issue{IssueCode::Syntax, phrase::kPlaceText,
                      statement(phrase::kNeitherLinkNorModel, {{"brace", "{"}})};

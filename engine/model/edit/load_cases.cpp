@@ -10,7 +10,7 @@ namespace gusset {
 namespace {
 
 bool isOf(const Load& load, const std::string& name) {
-    return name == (load.caseId.empty() ? kDefaultCase : load.caseId);
+    return name == caseNameOf(load.caseId);
 }
 
 bool isCase(const Truss& truss, const std::string& name) {
@@ -19,7 +19,7 @@ bool isCase(const Truss& truss, const std::string& name) {
 }
 
 void put(Load& load, const std::string& name) {
-    load.caseId = name == kDefaultCase ? std::string() : name;
+    load.caseId = caseIdOf(name);
 }
 
 ChangeLoadCases asTheyAre(const Truss& truss, Statement name) {

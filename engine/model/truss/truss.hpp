@@ -109,6 +109,13 @@ struct Load {
 };
 
 inline constexpr const char* kDefaultCase = "loads";
+// What the case of a load is called, by its caseId; and the caseId of the loads of a case.
+[[nodiscard]] constexpr std::string_view caseNameOf(std::string_view caseId) {
+    return caseId.empty() ? std::string_view(kDefaultCase) : caseId;
+}
+[[nodiscard]] constexpr std::string_view caseIdOf(std::string_view name) {
+    return name == kDefaultCase ? std::string_view() : name;
+}
 
 struct Material {
     std::string id;

@@ -16,7 +16,7 @@ Issues absentCases(const Truss& truss) {
     }
     std::unordered_set<std::string> cases;
     for (const Load& load : truss.loads) {
-        cases.insert(load.caseId.empty() ? kDefaultCase : load.caseId);
+        cases.emplace(caseNameOf(load.caseId));
     }
     for (std::size_t i = 0; i < truss.combinations.size(); ++i) {
         for (const auto& [caseId, factor] : truss.combinations[i].factors) {

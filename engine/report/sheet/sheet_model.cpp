@@ -193,7 +193,7 @@ TextTable loadsTable(const Writer& writer) {
     }
     for (const Load& load : loads) {
         const LoadWords words = wordsOf(writer, load);
-        std::vector<Words> row{load.caseId.empty() ? std::string(kDefaultCase) : load.caseId,
+        std::vector<Words> row{std::string(caseNameOf(load.caseId)),
                                words.on, words.right, words.up};
         if (spread) {
             row.push_back(words.perLength);

@@ -44,8 +44,6 @@ RichLine chordOf(const Writer& writer, const OutlineLoad& of) {
     return say(writer, of.on == LoadedChord::Upper ? phrase::kChordUpper : phrase::kChordLower);
 }
 
-std::string caseOr(const std::string& id) { return id.empty() ? std::string(kDefaultCase) : id; }
-
 std::string standsFor(const Writer& writer, const std::string& kind) {
     const std::optional<CaseKind> action = actionNamed(kind);
     return action ? sayPlain(writer, ruleOf(*action).says) : std::string{};
@@ -64,7 +62,7 @@ TextTable loadsOfOutline(const Writer& writer, const Outline& outline) {
                     {},
                     {false, false, false, false, false}};
     for (const OutlineLoad& of : outline.loads) {
-        table.rows.push_back({caseOr(of.load.caseId), standsFor(writer, of.kind),
+        table.rows.push_back({std::string(caseNameOf(of.load.caseId)), standsFor(writer, of.kind),
                               sizeOfLoad(writer, of), say(writer, saysOf(of.load.spread)),
                               chordOf(writer, of)});
     }

@@ -12,9 +12,7 @@ namespace gusset {
 
 namespace {
 
-std::string_view caseOf(const Load& load) {
-    return load.caseId.empty() ? kDefaultCase : std::string_view(load.caseId);
-}
+std::string_view caseOf(const Load& load) { return caseNameOf(load.caseId); }
 
 bool isSelfWeight(const Load& load) { return std::holds_alternative<SelfWeight>(load.what); }
 

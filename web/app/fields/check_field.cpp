@@ -14,6 +14,20 @@ bool isNone(const Truss& truss, const CheckField& field) {
     return checkNumberOf(field).orNone && truss.checks.*field.number == 0;
 }
 
+// What all of them have; none where they have nothing of their own, or differ.
+std::optional<double> commonFactor(const Truss& truss, const std::vector<MemberId>& members,
+                                   FactorField field) {
+    const auto factorOf = [&](MemberId member) {
+        const LengthFactors& factors = truss.members[member.at()].factors;
+        return field == FactorField::In ? factors.in : factors.out;
+    };
+    const std::optional<double> first = factorOf(members.front());
+    return std::all_of(members.begin(), members.end(),
+                       [&](MemberId member) { return factorOf(member) == first; })
+               ? first
+               : std::nullopt;
+}
+
 } // namespace
 
 const CheckNumber& checkNumberOf(const CheckField& field) {
@@ -44,24 +58,6 @@ Outcome<Edit> checkEdit(const Truss& truss, const CheckField& field, const std::
     settings.*field.number = value.value();
     return Edit(SetChecks{settings});
 }
-
-namespace {
-
-// What all of them have; none where they have nothing of their own, or differ.
-std::optional<double> commonFactor(const Truss& truss, const std::vector<MemberId>& members,
-                                   FactorField field) {
-    const auto factorOf = [&](MemberId member) {
-        const LengthFactors& factors = truss.members[member.at()].factors;
-        return field == FactorField::In ? factors.in : factors.out;
-    };
-    const std::optional<double> first = factorOf(members.front());
-    return std::all_of(members.begin(), members.end(),
-                       [&](MemberId member) { return factorOf(member) == first; })
-               ? first
-               : std::nullopt;
-}
-
-} // namespace
 
 std::string factorText(const Truss& truss, const std::vector<MemberId>& members,
                        FactorField field) {

@@ -108,7 +108,7 @@ Outcome<Edit> readCase(const Truss& truss, int row, const std::string& text) {
     const LoadId id{row};
     Load load = truss.loads[id.at()];
     const std::string name = trimmed(text);
-    load.caseId = name == kDefaultCase ? "" : name;
+    load.caseId = caseIdOf(name);
     return Edit(SetLoad{id, load});
 }
 
@@ -117,8 +117,7 @@ CellValue writeLoadJoint(const Truss& truss, std::size_t row) {
 }
 
 CellValue writeCase(const Truss& truss, std::size_t row) {
-    const std::string& id = truss.loads[row].caseId;
-    return id.empty() ? kDefaultCase : id;
+    return std::string(caseNameOf(truss.loads[row].caseId));
 }
 
 constexpr std::array kLoadColumns{
