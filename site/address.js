@@ -61,7 +61,7 @@ export function markAddress() {
     }
 }
 
-// Whether the address was written here, for the board in that place.
+// Whether the address was written here, for the board in that place: by this tab or the one that it was made from.
 export function isAddressOf(place) {
     return place !== null && history.state?.place === place;
 }

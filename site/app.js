@@ -424,7 +424,7 @@ function showFirst(work, pageText) {
     offered = [];
     begin(work, 0, pageText);
     // A reload shows what is stored, which may be newer than the address.
-    welcome(work, isAddressHere() || isAddressOf(work.place) ? false : openFragment());
+    welcome(work, isAddressHere() || isAddressOf(work.from) ? false : openFragment());
     drawFrame();
 }
 

@@ -2,7 +2,9 @@
 // seconds later: if the whole browser is killed, or the power fails, those seconds are lost. What is put here is on
 // its way to the disk when the write is done ('strict'), which takes some milliseconds.
 const store = 'work'; // place → the text with its number, as in local storage
-const patience = 1000; // ms: then the page starts without it
+// ms: then the page starts without it. A slow device may take seconds, after a failure above all, when only this copy is
+// left; a database that hangs is rare.
+const patience = 5000;
 const longestWrite = 3000; // ms: then it counts as stuck
 
 function done(request) {

@@ -19,7 +19,9 @@ import { diskWorks, forgetOnDisk, onDisk, putOnDisk } from './disk.js';
 
 const prefix = 'gusset.work.';
 const keptPlaces = 8;
-const patience = 500; // ms for a lock that a page being reloaded still holds
+// ms for a lock that a page being reloaded still holds: where this is that page it will come, however slow the device is;
+// else a tab may have been duplicated, and the lock never comes.
+const patience = performance.getEntriesByType('navigation')[0]?.type === 'reload' ? 10000 : 500;
 const century = 100 * 365.25 * 86400e3; // ms
 const ownKey = 'gusset.place'; // in session storage
 
@@ -124,20 +126,20 @@ async function findPlace(reads) {
     if (names.includes(own) && await take(own, true)) {
         const texts = await wholeCopies(own, reads);
         if (texts.length > 0) {
-            return { name: own, texts, isCopy: false, isDamaged };
+            return { name: own, from: own, texts, isCopy: false, isDamaged };
         }
         release();
         isDamaged = true;
     }
-    for (const name of names) {
+    for (const name of names.includes(own) ? [own, ...names] : names) { // a duplicated tab shows what it was made from
         const texts = await wholeCopies(name, reads);
         if (texts.length > 0) {
             const isFree = name !== own && await take(name, false);
-            return { name: isFree ? name : await takeNew(), texts, isCopy: !isFree, isDamaged };
+            return { name: isFree ? name : await takeNew(), from: name, texts, isCopy: !isFree, isDamaged };
         }
         isDamaged = true;
     }
-    return { name: await takeNew(), texts: [], isCopy: false, isDamaged };
+    return { name: await takeNew(), from: null, texts: [], isCopy: false, isDamaged };
 }
 
 // The model of saved work is one line of JSON below the line that names it (web/app/state/session.cpp).
@@ -148,21 +150,21 @@ export function modelOf(text) {
 }
 
 // The newer and the older copy of the work, empty texts for none; whether they are a copy of a board that another
-// tab has open; whether the board that should be here can't be read; and the place that they are from, null if it
-// is not this tab's. `reads` resolves to whether the program can read a text.
+// tab has open; whether the board that should be here can't be read; and the place that they are from. `reads` resolves
+// to whether the program can read a text.
 export async function openWork(reads) {
     try {
         onDiskThen = await onDisk();
         newest = Math.max(0, ...places().map((name) => numberOf(copiesOf(name)[0].text)));
-        const { name, texts, isCopy, isDamaged } = await findPlace(reads);
+        const { name, from, texts, isCopy, isDamaged } = await findPlace(reads);
         settleIn(name);
         const [newer = '', older = ''] = texts;
         copiedModel = isCopy ? modelOf(newer) : null;
         isStored = texts.length > 0 && !isCopy;
         last = { newer, older };
-        return { newer, older, isCopy, isDamaged, place: boardPlace() };
+        return { newer, older, isCopy, isDamaged, from };
     } catch { // storage is switched off
-        return { newer: '', older: '', isCopy: false, isDamaged: false, place: null };
+        return { newer: '', older: '', isCopy: false, isDamaged: false, from: null };
     }
 }
 

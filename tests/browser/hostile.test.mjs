@@ -87,6 +87,51 @@ test('a full local storage beside a database that hangs is said: the board is ke
     await context.close();
 });
 
+// As where a slow device frees the lock of the page that was reloaded a second or two later.
+function lateLocks() {
+    const { request } = LockManager.prototype;
+    LockManager.prototype.request = async function late(name, options, use) {
+        if (!options.ifAvailable) {
+            await new Promise((go) => { setTimeout(go, 1500); });
+        }
+        return request.call(this, name, options, use);
+    };
+}
+
+test('a reload on a slow device shows the last edit and what can be undone, though the address is behind', async () => {
+    const { board, page, context } = await openChanged(lateLocks);
+    await dragJoint(board, 'C', 60, 0);
+    await page.waitForFunction(() => location.hash !== '');
+    await page.evaluate(() => { window.setTimeout = () => 0; }); // so that the address follows no more
+    await dragJoint(board, 'E', 0, -60);
+    const { model } = await board.observe();
+    await page.reload();
+    const again = await (await boardOf(page, sizes.desktop)).observe();
+    assert.deepEqual(again.model, model);
+    assert.match(again.undo, /Move joint E/);
+    assert.equal(again.message, '');
+    await context.close();
+});
+
+test('a database that is slow after the death of the browser is waited for: only there is the last edit', async () => {
+    const { board, page, context } = await open();
+    await dragJoint(board, 'C', 60, 0);
+    const { model } = await board.observe();
+    await page.evaluate(() => window.gussetTest.reachedDisk());
+    await page.addInitScript(() => {
+        localStorage.clear();
+        Object.defineProperty(IDBRequest.prototype, 'onsuccess', { set(use) {
+            this.addEventListener('success', (event) => setTimeout(() => use.call(this, event), 1200));
+        } });
+    });
+    await page.goto('about:blank');
+    await page.goto(`${shared.site.address}?test`);
+    const again = await (await boardOf(page, sizes.desktop)).observe();
+    assert.deepEqual(again.model, model);
+    assert.match(again.undo, /Move joint C/);
+    await context.close();
+});
+
 test('a database that a newer page has changed is left to it, and the board is kept all the same', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);

@@ -40,6 +40,24 @@ test('the same board in two tabs is two boards: neither overwrites the other', a
     await first.context.close();
 });
 
+// A duplicated tab has the session storage and the entry of the tab that it was made from.
+test('a duplicated tab shows what the first one shows, not what its address says nor what was written last', async () => {
+    const first = await open();
+    await dragJoint(first.board, 'C', 60, 0);
+    await first.page.waitForFunction(() => location.hash !== '');
+    await first.page.evaluate(() => { window.setTimeout = () => 0; }); // so that the address follows no more
+    await dragJoint(first.board, 'E', 0, -60);
+    const other = await openIn(first.context, linkOf(beam('Written last')));
+    await dragJoint(other.board, 'B', 0, -60);
+    const [page] = await Promise.all([first.context.waitForEvent('page'), first.page.evaluate(() => { window.open('about:blank'); })]);
+    await page.addInitScript((state) => history.replaceState(state, ''), await first.page.evaluate(() => history.state));
+    await page.goto(first.page.url());
+    const made = await (await boardOf(page, sizes.desktop)).observe();
+    assert.deepEqual(made.model, await modelOf(first.board));
+    assert.match(made.message, /open in another tab/);
+    await first.context.close();
+});
+
 test('a tab that is closed leaves its board to the next one that opens', async () => {
     const { board, page, context } = await open();
     await dragJoint(board, 'C', 60, 0);
