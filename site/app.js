@@ -273,8 +273,17 @@ async function loadGround() {
     ground ??= createGround({ canvas, wake, running: () => ({ program, page }), say: (text) => tell(text, true) });
 }
 
-function openGround() {
-    loadGround().then(() => ground.open(), ({ message }) => tell(`That could not be fetched (${message}).`, true));
+// With a photograph, or to choose one.
+function openGround(file) {
+    loadGround().then(() => ground.open(file), ({ message }) => tell(`That could not be fetched (${message}).`, true));
+}
+
+// On the start page a photograph begins a new board, as the button there does.
+function trace(photograph) {
+    if (views.shown() === 'start') {
+        open(program.UTF8ToString(program._gussetEmptyBoard(page)), openedFrom.new);
+    }
+    openGround(photograph);
 }
 
 function listen(field, pageText) {
@@ -331,7 +340,7 @@ function createParts(begun) {
         fieldDone: (key, text) => fieldDone(key, text, 0),
         goTo: (view) => views.goTo(view),
     });
-    const files = createFiles({ open, tell, begun });
+    const files = createFiles({ open, tell, begun, trace });
     return { field, pageText, files, failure: createFailure() };
 }
 

@@ -37,11 +37,16 @@ export function canShareLinks() {
     return typeof navigator.share === 'function';
 }
 
-export function createFiles({ open, tell, begun }) {
+// `trace` takes a photograph.
+export function createFiles({ open, tell, begun, trace }) {
     const chooser = document.getElementById('file-chooser');
 
     async function read(file) {
         await begun;
+        if (/^image\/(?!svg)/.test(file.type)) {
+            trace(file);
+            return;
+        }
         if (file.size > largestFile) {
             tell(`${file.name} is larger than 8 MB: that is not a model of a truss.`, true);
             return;

@@ -104,11 +104,11 @@ export function createGround({ canvas, running, wake, say }) {
     }
 
     let dialog = null; // a promise
-    async function open() {
+    async function open(file) {
         dialog ??= import('./ground_panel.js').then(({ createPanel }) => createPanel({ ask, put, takeAway }));
         dialog.catch(() => { dialog = null; });
         try {
-            (await dialog).open(ground);
+            (await dialog).open(ground, file);
         } catch (error) {
             say(`The dialog could not be fetched (${error.message}).`);
         }

@@ -249,8 +249,8 @@ export async function createPanel({ ask, put, takeAway }) {
     dialog.addEventListener('close', () => document.getElementById('board').focus());
 
     return {
-        // `ground` as in ground.js, or null.
-        open(ground) {
+        // `ground` as in ground.js, or null; with a photograph that takes its place, if there is one.
+        open(ground, file) {
             say('');
             const now = ask('');
             unit.textContent = now.unit === '' ? '' : `, ${now.unit}`;
@@ -269,6 +269,9 @@ export async function createPanel({ ask, put, takeAway }) {
             }
             dialog.showModal();
             (ground === null ? choose : length).focus();
+            if (file) {
+                take(file);
+            }
         },
     };
 }

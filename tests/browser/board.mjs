@@ -204,15 +204,15 @@ export async function placing(board) {
     return (x, y) => ({ x: origin.x + x * unit, y: origin.y - (y - 1) * unit });
 }
 
-// A file dropped on the board, as from a file manager.
-export async function dropFile(page, name, text) {
-    const transfer = await page.evaluateHandle(([fileName, content]) => {
+// A file dropped on the page, as from a file manager: its text, or its bytes as numbers.
+export async function dropFile(page, name, content, type = 'application/json', on = '#board') {
+    const transfer = await page.evaluateHandle(([fileName, parts, mime]) => {
         const data = new DataTransfer();
-        data.items.add(new File([content], fileName, { type: 'application/json' }));
+        data.items.add(new File([Array.isArray(parts) ? new Uint8Array(parts) : parts], fileName, { type: mime }));
         return data;
-    }, [name, text]);
-    await page.dispatchEvent('#board', 'dragover', { dataTransfer: transfer });
-    await page.dispatchEvent('#board', 'drop', { dataTransfer: transfer });
+    }, [name, content, type]);
+    await page.dispatchEvent(on, 'dragover', { dataTransfer: transfer });
+    await page.dispatchEvent(on, 'drop', { dataTransfer: transfer });
 }
 
 // A board of another tab, kept and shut.

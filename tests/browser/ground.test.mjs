@@ -1,7 +1,7 @@
 // A photograph under the board: chosen, laid by two marks and their distance, seen where it belongs, and kept.
 import assert from 'node:assert/strict';
 import { test } from 'node:test';
-import { boardOf, emptyBoard, openBoard, openStart } from './board.mjs';
+import { arriveAtStart, boardOf, dropFile, emptyBoard, openBoard, openStart } from './board.mjs';
 import { linkTo, openPage, screenshot, siteAndBrowser, sizes } from './support.mjs';
 
 const shared = siteAndBrowser();
@@ -38,7 +38,7 @@ const says = (page) => page.locator('.ground-says').textContent();
 
 async function openDialog(board) {
     await board.press('View');
-    await board.press('A photograph to trace over …');
+    await board.press('Trace a photograph …');
     await dialog(board.page).waitFor({ state: 'visible' });
 }
 
@@ -133,6 +133,27 @@ test('a photograph lies where its marks say, and stays there while the board is 
     assert.equal((await board.observe()).undo, before.undo, 'it is no step of the history');
     assert.deepEqual(strangers, []);
     assert.deepEqual(errors, []);
+    await context.close();
+});
+
+test('a photograph that is dropped on the board is laid out, on the start page for a new board; a drawing is not one', async () => {
+    const { board, page, context } = await openEmpty();
+    const { buffer } = await photographOf(page, { ground: '#fff', colour: '#f00' });
+    await dropFile(page, 'roof.png', [...buffer], 'image/png');
+    await page.locator('.ground-picture > canvas').first().waitFor({ state: 'visible' });
+    await page.getByLabel('Their distance').fill('6');
+    await page.getByRole('button', { name: 'Put it under the board' }).click();
+    await shownGround(page, true);
+    await dropFile(page, 'note.svg', '<svg xmlns="http://www.w3.org/2000/svg"/>', 'image/svg+xml');
+    await page.waitForFunction(() => window.gussetTest.observe().message !== '');
+    assert.equal(await dialog(page).isVisible(), false);
+    await board.idle();
+    const start = await arriveAtStart(shared, sizes.desktop);
+    await dropFile(start.page, 'roof.png', [...buffer], 'image/png', '#home');
+    await start.page.locator('.ground-picture > canvas').first().waitFor({ state: 'visible' });
+    assert.equal((await start.page.evaluate(() => window.gussetTest.observe().model.joints)).length, 0);
+    assert.equal(await start.page.locator('#home').isVisible(), false);
+    await start.context.close();
     await context.close();
 });
 
