@@ -9,18 +9,14 @@ namespace gusset {
 
 namespace {
 
-bool isOf(const Load& load, const std::string& name) {
-    return name == caseNameOf(load.caseId);
-}
+bool isOf(const Load& load, const std::string& name) { return name == caseNameOf(load.caseId); }
 
 bool isCase(const Truss& truss, const std::string& name) {
     return std::any_of(truss.loads.begin(), truss.loads.end(),
                        [&](const Load& load) { return isOf(load, name); });
 }
 
-void put(Load& load, const std::string& name) {
-    load.caseId = caseIdOf(name);
-}
+void put(Load& load, const std::string& name) { load.caseId = caseIdOf(name); }
 
 ChangeLoadCases asTheyAre(const Truss& truss, Statement name) {
     return {truss.loads, truss.cases, truss.combinations, truss.form, std::move(name)};

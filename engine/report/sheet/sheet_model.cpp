@@ -193,8 +193,8 @@ TextTable loadsTable(const Writer& writer) {
     }
     for (const Load& load : loads) {
         const LoadWords words = wordsOf(writer, load);
-        std::vector<Words> row{std::string(caseNameOf(load.caseId)),
-                               words.on, words.right, words.up};
+        std::vector<Words> row{std::string(caseNameOf(load.caseId)), words.on, words.right,
+                               words.up};
         if (spread) {
             row.push_back(words.perLength);
         }
