@@ -53,7 +53,7 @@ void writeGiven(JsonText& out, const Writer& writer, const LoadChoice& loads,
     for (const Joint& joint : truss.joints) {
         joints.push_back(joint.label);
     }
-    out.texts("joints", joints);
+    out.allTexts("joints", joints);
     out.text("forceUnit", symbolOf(truss.units.force));
     out.text("lengthUnit", symbolOf(truss.units.displacement));
 }

@@ -170,8 +170,8 @@ std::string sizeReply(const PhraseBook& book, const Truss& truss, const JsonValu
     out.beginObject();
     out.key("enough");
     out.boolean(sizing.isEnough);
-    out.texts("lines", sizingLines(writer, sizing, chosen.wish));
-    out.texts("path", pathLines(writer, sizing, chosen.wish));
+    out.allTexts("lines", sizingLines(writer, sizing, chosen.wish));
+    out.allTexts("path", pathLines(writer, sizing, chosen.wish));
     out.texts("caution", cautionLines(book));
     out.key("groups");
     out.beginArray();
@@ -186,7 +186,7 @@ std::string sizeReply(const PhraseBook& book, const Truss& truss, const JsonValu
         out.result("deflection", *sizing.deflection);
     }
     out.whole("leftOut", static_cast<long>(chosen.leftOut));
-    out.texts("notes", faultSentences(book, chosen.notes));
+    out.allTexts("notes", faultSentences(book, chosen.notes));
     out.text("model", writeModel(sizing.truss, Layout::Compact));
     out.text("link", linkOrNothing(sizing.truss));
     out.endObject();

@@ -302,7 +302,7 @@ std::string compareReply(const PhraseBook& book, const Truss& first, const JsonV
     writeMarked(out, first, second, alike.members);
     writeTable(out, writer, second, a, b);
     out.texts("lines", lines);
-    out.texts("remarks", remarks(writer, a, b, given.units != first.units));
+    out.allTexts("remarks", remarks(writer, a, b, given.units != first.units));
     out.text("link", linkOrNothing(given));
     out.endObject();
     return out.take();

@@ -115,9 +115,9 @@ std::string openReply(const PhraseBook& book, const Truss& truss,
     out.texts("caution", cautionLines(book));
     out.key("weighs");
     out.boolean(hasOwnWeight(truss));
-    out.texts("weightCases", casesForOwnWeight(truss));
+    out.allTexts("weightCases", casesForOwnWeight(truss));
     writeCombinations(out, truss);
-    out.texts("notes", notes);
+    out.allTexts("notes", notes);
     out.text("link", linkOrNothing(truss));
     out.key("outline");
     const bool isFormed = isFromOutline(book, truss);

@@ -84,7 +84,7 @@ export function createComparing(program, first) {
         }
     }
 
-    function show({ titles, figures, scales, marked, rows, lines, remarks = [], link }) {
+    function show({ titles, figures, scales, marked, rows, lines, remarks, link }) {
         at('compared').hidden = false;
         ['first', 'second'].forEach((which, index) => {
             at(`${which}-title`).textContent = titles[index] || 'without a title';

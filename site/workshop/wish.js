@@ -28,7 +28,7 @@ export function createWish(changed) {
     }
 
     // Counted where a load case stands for what is permanent.
-    function offerWeight({ weighs, weightCases = [], combinations }) {
+    function offerWeight({ weighs, weightCases, combinations }) {
         at('weight-row').hidden = weighs || weightCases.length === 0;
         at('weight').replaceChildren(element('option', { value: notCounted, textContent: 'not counted' }),
             ...weightCases.map((name) => element('option', { value: name, textContent: name === '' ? 'counted' : `in the case ${name}` })));

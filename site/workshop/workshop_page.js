@@ -133,8 +133,8 @@ function showChosen(reply) {
         reply.groups.map(({ name, profile, use, mass, worst, enough }) => [name, enough ? profile : { text: `${profile}, not enough`, isPoor: true },
             number(share(use), use > 1), number(massOf(mass)), worst]));
     const left = reply.leftOut > 0 ? [`${reply.leftOut} profiles were left out: ${at('grade').value} is not made so thick, or not for them.`] : [];
-    at('chosen-lines').replaceChildren(...[...reply.lines, ...left, ...reply.notes ?? []].map((line) => element('li', { textContent: line })));
-    at('chosen-path').replaceChildren(...(reply.path ?? []).map((line) => element('li', { textContent: line })));
+    at('chosen-lines').replaceChildren(...[...reply.lines, ...left, ...reply.notes].map((line) => element('li', { textContent: line })));
+    at('chosen-path').replaceChildren(...reply.path.map((line) => element('li', { textContent: line })));
     at('to-board').hidden = reply.link === '';
     at('to-board').href = `../#${reply.link}`;
 }
@@ -186,7 +186,7 @@ async function followOne(request) {
     range.clear();
     comparing.clear();
     try {
-        truss = { ...truss, notes: [], ...await program.ask({ ...request, model: truss.model }) };
+        truss = { ...truss, ...await program.ask({ ...request, model: truss.model }) };
     } catch (error) {
         at('figure-says').textContent = error.message;
         showMoved(); // as it was
@@ -236,7 +236,7 @@ function keep() {
 const opening = async (request, takesFocus = true) => {
     at('beginning-says').textContent = '';
     try {
-        const opened = { notes: [], ...await program.ask(request) };
+        const opened = await program.ask(request);
         drop('');
         at('choosing-says').textContent = '';
         at('rise').min = '';

@@ -8,6 +8,15 @@ import { firstFrame, screenshot, siteAndBrowser, sizes } from './support.mjs';
 const shared = siteAndBrowser();
 const arrive = (...all) => arriveAtStart(shared, ...all);
 
+// The pixels of a picture, as text.
+const inkOf = (picture) => picture.evaluate(async (image) => {
+    await image.decode();
+    const [width, height] = [120, 60];
+    const paper = new OffscreenCanvas(width, height).getContext('2d');
+    paper.drawImage(image, 0, 0, width, height);
+    return paper.getImageData(0, 0, width, height).data.join(' ');
+});
+
 test('a form follows what is typed, with its load cases, and what can not be is said', async () => {
     const { page, context } = await arrive(sizes.phone);
     await firstFrame(page);
@@ -33,6 +42,35 @@ test('a form follows what is typed, with its load cases, and what can not be is 
     assert.equal(Math.max(...joints.map(({ x }) => x)), 24);
     assert.deepEqual([...new Set(loads.map((load) => load.case))], ['dead', 'snow', 'wind']);
     assert.equal(loads.length, 15);
+    await context.close();
+});
+
+test('every form that is offered can be chosen, follows with its picture and its sizes, and is put on the board', async () => {
+    const { page, context, errors } = await arrive(sizes.tablet);
+    await page.locator('#form-put:enabled').waitFor();
+    const names = await page.locator('#form-form option').allInnerTexts();
+    assert.ok(names.length >= 20, names.join());
+    const pictures = [];
+    for (const label of names) {
+        await page.selectOption('#form-form', { label });
+        if (await page.locator('#form-panels option[value="8"]').count() > 0 && await page.locator('#form-panels').isVisible()) {
+            await page.selectOption('#form-panels', '8');
+        }
+        assert.equal(await page.locator('#form-fault').isVisible(), false, label);
+        pictures.push(await inkOf(page.locator('#form-picture')));
+        const asked = await page.locator('#form-sizes label').allInnerTexts();
+        assert.deepEqual(asked.filter((words) => words.trim() === ''), [], label);
+    }
+    assert.equal(new Set(pictures).size, names.length, 'each has a picture of its own');
+    await page.selectOption('#form-form', { label: 'Scissors' });
+    assert.equal(await page.locator('#form-sizes label').count(), 0);
+    const row = page.locator('#form-cases > div').first();
+    await row.locator('.as').selectOption('area-on-plan');
+    assert.equal(await row.locator('.kind').isVisible(), true, 'the rows follow too');
+    await page.fill('#form-spacing', '5');
+    await page.locator('#form-put:enabled').click();
+    await page.waitForFunction(() => /Scissors/.test(window.gussetTest.observe().model.title));
+    assert.deepEqual(errors, []);
     await context.close();
 });
 
@@ -106,6 +144,7 @@ test('national values are typed and kept in the outline, and what each joint get
     await page.locator('#form-shares summary').click();
     // Panels of 2 m, trusses 5 m apart: 0.8 · 2 · 5 = 8 kN.
     const joint = page.locator('#form-shared tbody tr').nth(1);
+    await joint.waitFor();
     assert.deepEqual((await joint.locator('td').allInnerTexts()), ['2', '−8']);
     assert.deepEqual(await faultsByAxe(page), []);
     await page.locator('#form-shares').scrollIntoViewIfNeeded();

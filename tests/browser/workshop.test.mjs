@@ -233,6 +233,13 @@ test('while the rise is dragged the mass follows, and trusses are kept to be com
     await context.close();
 });
 
+test('a board without joints is shown as one, and asks for a truss', async () => {
+    const { page, context } = await arrive(sizes.desktop, linkOf({ gusset: 1, title: 'Empty', joints: [], members: [] }));
+    assert.match(await page.locator('#figure-says').innerText(), /There is no member yet/);
+    assert.equal(await page.locator('#joint-part').isVisible(), false);
+    await context.close();
+});
+
 test('a slider that is moved faster than profiles are chosen loses no step', async () => {
     const { page, context } = await arrive(sizes.desktop, linkOf(hall));
     await page.locator('#rise').focus();

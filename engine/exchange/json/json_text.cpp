@@ -116,9 +116,12 @@ void JsonText::whole(long value) { digits(std::to_string(value)); }
 void JsonText::json(std::string_view value) { digits(value); }
 
 void JsonText::texts(std::string_view name, const std::vector<std::string>& texts) {
-    if (texts.empty()) {
-        return;
+    if (!texts.empty()) {
+        allTexts(name, texts);
     }
+}
+
+void JsonText::allTexts(std::string_view name, const std::vector<std::string>& texts) {
     key(name);
     beginArray();
     for (const std::string& each : texts) {

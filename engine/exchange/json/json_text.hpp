@@ -40,6 +40,8 @@ public:
     void result(std::string_view key, double value, int lastPlace);
     void texts(std::string_view key,
                const std::vector<std::string>&); // nothing when there are none
+    void allTexts(std::string_view key,
+                  const std::vector<std::string>&); // an empty list when there are none
     // As a list; nothing when there are none.
     void issues(std::string_view key, const Issues&, const PhraseBook&);
     void members(std::string_view objectText); // adds those of "{…}" to the open object

@@ -120,7 +120,7 @@ private:
                 sizes.emplace_back(wordOf(FormSize(i)));
             }
         }
-        json_.texts("sizes", sizes);
+        json_.allTexts("sizes", sizes);
         json_.key("pitched");
         json_.boolean(riseOfPitch({.kind = choice.kind}, 30).has_value());
     }
