@@ -18,7 +18,7 @@ inline constexpr auto kProfileWithoutMass =
     "profile {profile} has no area, or its material no density, so that it can’t be weighed"_phrase;
 
 inline constexpr auto kSizedGroup =
-    "{group}: {profile}, {members} members, {length}, {mass}; member {worst} is used most, {use}."_phrase;
+    "{group}: {profile}, {members}, {length}, {mass}; member {worst} is used most, {use}."_phrase;
 inline constexpr auto kSizedNextLighter =
     "{group}: {profile}, the next lighter one of the list, would not do."_phrase;
 inline constexpr auto kSizedNotEnough =

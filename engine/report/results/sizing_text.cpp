@@ -2,9 +2,11 @@
 
 #include "design/sizing/stock.hpp"
 #include "phrases/design/sizing.hpp"
+#include "phrases/results/lists.hpp"
 #include "report/results/check_text.hpp"
 #include "report/results/measures.hpp"
 #include "report/text/html.hpp"
+#include "report/text/phrases.hpp"
 
 #include <algorithm>
 #include <cmath>
@@ -31,11 +33,14 @@ void addGroup(const Writer& writer, const SizedGroup& sized, const SizingGroup& 
                                                {"worst", memberName(writer.truss, worst)}})));
         return;
     }
+    const std::string counted =
+        plainText(countedWords(writer.book, static_cast<int>(group.members.size()),
+                               phrase::kOneMember, phrase::kManyMembers));
     lines.push_back(
         said(writer.book,
              statement(phrase::kSizedGroup, {{"group", group.name},
                                              {"profile", sized.profile},
-                                             {"members", std::to_string(group.members.size())},
+                                             {"members", counted},
                                              {"length", lengthSumText(writer.truss, sized.length)},
                                              {"mass", massText(writer.truss, sized.mass)},
                                              {"worst", memberName(writer.truss, worst)},

@@ -59,6 +59,27 @@ TEST_CASE("the workshop opens a model with its groups and what there is to choos
                       [](const JsonValue& it) { return it.text == "S355"; }));
 }
 
+TEST_CASE("an empty board has lists, of nothing") {
+    const JsonValue reply = asked(request("open", Truss{}));
+    for (const char* list : {"joints", "members", "places", "groups", "weightCases", "notes"}) {
+        INFO(list);
+        REQUIRE(reply.find(list));
+    }
+    CHECK(reply.find("joints")->items.empty());
+}
+
+TEST_CASE("a group of one member is said to have one") {
+    const Truss truss =
+        makeForm(englishPhrases(), {.kind = FormKind::KingPost, .span = 8, .rise = 2, .load = 10})
+            .value();
+    const JsonValue reply = asked(request("size", truss));
+    const std::vector<JsonValue>& lines = reply.find("lines")->items;
+    CHECK(std::any_of(lines.begin(), lines.end(), [](const JsonValue& line) {
+        return line.text.starts_with("posts: ") &&
+               line.text.find(", 1 member, 2.0") != std::string::npos;
+    }));
+}
+
 TEST_CASE("the workshop sizes a truss: its model solves, and its mass is the sum of the groups") {
     const JsonValue reply = asked(request("size", hall(), R"(,"deflection":250)"));
     REQUIRE_FALSE(reply.find("faults"));
