@@ -48,6 +48,13 @@ void layChords(FormDraft& draft, const ChordHeights& heights) {
     }
     draft.chain(draft.lower);
     draft.chain(path);
+    draft.loaded = std::move(path);
+}
+
+void takeEnds(FormDraft& draft) {
+    draft.loaded = draft.upper;
+    draft.loaded.insert(draft.loaded.begin(), draft.lower.front());
+    draft.loaded.push_back(draft.lower.back());
 }
 
 void layPosts(FormDraft& draft) {

@@ -15,7 +15,7 @@ struct FormDraft {
     Truss truss{};
     std::vector<JointId> lower{};
     std::vector<JointId> upper{};
-    std::vector<JointId> loaded{}; // the upper chord or the rafters, if not all of `upper` in order
+    std::vector<JointId> loaded{}; // what is above from one end to the other; none: `upper`
 
     JointId joint(Vec2 at);
     JointId joint(double across, double up); // as shares of span and rise
@@ -31,6 +31,8 @@ struct ChordHeights {
 };
 // Both chords over common stations, with the ends that close them.
 void layChords(FormDraft&, const ChordHeights&);
+// What is above goes from one end of the lower chord over the upper joints to the other.
+void takeEnds(FormDraft&);
 // A post at each station that has two joints.
 void layPosts(FormDraft&);
 

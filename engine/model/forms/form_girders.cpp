@@ -51,6 +51,7 @@ void warren(FormDraft& draft) {
         draft.member(draft.lower[i], draft.upper[i]);
         draft.member(draft.upper[i], draft.lower[i + 1]);
     }
+    takeEnds(draft);
 }
 
 // Every post but the middle one has a joint at half its height, with two braces from there to the

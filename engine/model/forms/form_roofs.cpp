@@ -50,10 +50,6 @@ JointId overhangAt(FormDraft& draft, std::size_t end, std::size_t before, double
 
 void layOverhangs(FormDraft& draft) {
     const double out = sizeOf(draft.spec, FormSize::Overhang);
-    draft.loaded.clear();
-    for (std::size_t i = 0; i < draft.upper.size(); ++i) {
-        draft.loaded.push_back(draft.upper[i].valid() ? draft.upper[i] : draft.lower[i]);
-    }
     if (out > 0) {
         const std::size_t last = draft.upper.size() - 1;
         draft.loaded.insert(draft.loaded.begin(), overhangAt(draft, 0, 1, -out));
@@ -66,6 +62,12 @@ void layRoof(FormDraft& draft, const ChordHeights& heights, Fall fall) {
     layPosts(draft);
     layDiagonals(draft, fall);
     layOverhangs(draft);
+}
+
+// From one end of the tie over the upper joints to the other.
+void layRafters(FormDraft& draft) {
+    takeEnds(draft);
+    draft.chain(draft.loaded);
 }
 
 // Rafters with joints at equal distances and a tie with one joint less between its ends: webs go to
@@ -89,11 +91,8 @@ void wRoof(FormDraft& draft) {
             webs.push_back(draft.lower[i + 1]);
         }
     }
-    draft.loaded = draft.upper;
-    draft.loaded.insert(draft.loaded.begin(), draft.lower.front());
-    draft.loaded.push_back(draft.lower.back());
     draft.chain(draft.lower);
-    draft.chain(draft.loaded);
+    layRafters(draft);
     draft.chain(webs);
 }
 
@@ -146,7 +145,7 @@ void fanRoof(FormDraft& draft, double middle) {
     draft.lower = {draft.joint(0, 0), draft.joint(0.5, middle), draft.joint(1, 0)};
     draft.upper = {draft.joint(0.25, 0.5), draft.joint(0.5, 1), draft.joint(0.75, 0.5)};
     draft.chain(draft.lower);
-    draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[2]});
+    layRafters(draft);
     for (const JointId top : draft.upper) {
         draft.member(draft.lower[1], top);
     }
@@ -159,7 +158,7 @@ void thirdsRoof(FormDraft& draft, Vec2 left, Vec2 right) {
                    draft.joint(1, 0)};
     draft.upper = {draft.joint(left.x, left.y), draft.joint(0.5, 1), draft.joint(right.x, right.y)};
     draft.chain(draft.lower);
-    draft.chain({draft.lower[0], draft.upper[0], draft.upper[1], draft.upper[2], draft.lower[3]});
+    layRafters(draft);
     draft.chain({draft.upper[0], draft.lower[1], draft.upper[1], draft.lower[2], draft.upper[2]});
 }
 

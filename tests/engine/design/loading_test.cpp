@@ -258,6 +258,48 @@ TEST_CASE("snow on plan comes to the joints by tributary lengths: half a panel a
     CHECK_THAT(sumOf(shares).y, WithinAbs(-1.2 * 24 * 6, 1e-9));
 }
 
+TEST_CASE("no form leaves out a part of a load on plan: what is on the span is on its joints") {
+    for (const FormChoice& choice : formChoices()) {
+        if (choice.kind == FormKind::Tower) { // its chords stand
+            continue;
+        }
+        for (int panels = choice.fewestPanels; panels <= std::min(choice.mostPanels, 9); ++panels) {
+            if (choice.evenPanels && panels % 2 != 0) {
+                continue;
+            }
+            for (const LoadedChord on : {LoadedChord::Upper, LoadedChord::Lower}) {
+                Outline outline;
+                outline.form = {.kind = choice.kind, .span = 18, .rise = 3, .panels = panels};
+                outline.spacing = 5;
+                outline.loads = {{{"S", LoadSpread::AreaOnPlan, 0.8, 0.8}, "snow", on}};
+                const Vec2 sum = sumOf(sharesOf(englishPhrases(), outline).front());
+                INFO(choice.name.english << ", " << panels << ", upper "
+                                         << (on == LoadedChord::Upper));
+                CHECK_THAT(sum.y, WithinAbs(-0.8 * 5 * 18, 1e-9));
+                CHECK_THAT(sum.x, WithinAbs(0, 1e-9));
+            }
+        }
+    }
+}
+
+TEST_CASE(
+    "the rafters of a Fink, king post, queen post and scissors roof are loaded to the eaves") {
+    for (const FormKind kind : {FormKind::Fink, FormKind::KingPost, FormKind::QueenPostRoof,
+                                FormKind::Scissors, FormKind::CompoundFink}) {
+        Outline outline;
+        outline.form = {.kind = kind, .span = 8, .rise = 3};
+        outline.spacing = 5;
+        outline.loads = {
+            {{"G", LoadSpread::AreaOnSlope, 0.6, 0.6}, "permanent", LoadedChord::Upper},
+            {{"W", LoadSpread::AreaNormal, 0.5, -0.2}, "wind", LoadedChord::Upper}};
+        const auto shares = sharesOf(englishPhrases(), outline);
+        CHECK_THAT(sumOf(shares[0]).y, WithinAbs(-0.6 * 5 * 2 * 5, 1e-9)); // rafters of 5 m: 4, 3
+        // Square to it: down by its length on plan, 4 m; across by its height, 3 m.
+        CHECK_THAT(sumOf(shares[1]).y, WithinAbs(-(0.5 - 0.2) * 5 * 4, 1e-9));
+        CHECK_THAT(sumOf(shares[1]).x, WithinAbs((0.5 + 0.2) * 5 * 3, 1e-9));
+    }
+}
+
 TEST_CASE("tiles weigh along the slope, wind presses square to it, each slope with its own") {
     Outline outline = roofOf24();
     outline.loads = {{{"G", LoadSpread::AreaOnSlope, 0.5, 0.5}, "permanent", LoadedChord::Upper},
