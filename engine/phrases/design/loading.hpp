@@ -60,6 +60,14 @@ inline constexpr auto kFactorPermanentDown = "Permanent, favourable"_phrase;
 inline constexpr auto kFactorVariable = "Variable"_phrase;
 inline constexpr auto kFactorXi = "ξ, of permanent actions in 6.10b"_phrase;
 
+// Of the form's fields, and what is wrong with what was typed there.
+inline constexpr auto kFieldSpan = "Span"_phrase;
+inline constexpr auto kFieldRise = "Rise"_phrase;
+inline constexpr auto kFieldSpacing = "Distance between trusses"_phrase;
+inline constexpr auto kFieldLoad = "Load"_phrase;
+inline constexpr auto kFieldLoadRight = "Load on the right slope"_phrase;
+inline constexpr auto kFieldFault = "{field}: {fault}"_phrase;
+
 inline constexpr auto kLoadInUnit = "“{typed}”: this load is in {unit}"_phrase;
 
 inline constexpr auto kStrengthNumber = "strength {number}"_phrase;

@@ -12,6 +12,7 @@
 
 using namespace gusset;
 using Catch::Matchers::ContainsSubstring;
+using Catch::Matchers::StartsWith;
 using support::Board;
 
 namespace {
@@ -77,7 +78,9 @@ TEST_CASE("what can't be read, or is no size, is named") {
     CHECK_THAT(faultOf(howe("4", "12", "high", one)), ContainsSubstring("high"));
     CHECK_THAT(faultOf(howe("4", "12", "3", one + "," + onJoints("snow", "deep"))),
                ContainsSubstring("deep"));
-    CHECK_FALSE(faultOf(howe("4", "", "3", one)).empty());
+    CHECK_THAT(faultOf(howe("4", "", "3", one)), StartsWith("Span: is empty"));
+    CHECK_THAT(faultOf(howe("4", "12", "1e999", one)), StartsWith("Rise: "));
+    CHECK_THAT(faultOf(howe("4", "12", "3", onJoints("", "<"))), StartsWith("Load: "));
     CHECK_FALSE(faultOf(howe("4", "0", "3", one)).empty());
     CHECK_FALSE(faultOf("no JSON").empty());
     CHECK_THAT(faultOf(howe("60", "12", "3", one)), ContainsSubstring("3 to 24 panels"));

@@ -15,6 +15,35 @@ namespace {
 constexpr auto kLengths = std::to_array<std::string_view>(
     {"span", "rise", "heel", "tie", "overhang", "depth", "top", "spacing"});
 constexpr auto kLoadSizes = std::to_array<std::string_view>({"size", "left", "right"});
+// What the page calls them, by their keys in an outline.
+struct FieldName {
+    std::string_view key;
+    Phrase<> says;
+};
+constexpr std::array kFieldNames{FieldName{"span", phrase::kFieldSpan},
+                                 FieldName{"rise", phrase::kFieldRise},
+                                 FieldName{"pitch", phrase::kFieldRise},
+                                 FieldName{"heel", phrase::kSizeHeel},
+                                 FieldName{"tie", phrase::kSizeTie},
+                                 FieldName{"overhang", phrase::kSizeOverhang},
+                                 FieldName{"depth", phrase::kSizeDepth},
+                                 FieldName{"top", phrase::kSizeTopWidth},
+                                 FieldName{"spacing", phrase::kFieldSpacing},
+                                 FieldName{"size", phrase::kFieldLoad},
+                                 FieldName{"left", phrase::kFieldLoad},
+                                 FieldName{"right", phrase::kFieldLoadRight},
+                                 FieldName{"permanent", phrase::kFactorPermanentUp},
+                                 FieldName{"favourable", phrase::kFactorPermanentDown},
+                                 FieldName{"variable", phrase::kFactorVariable},
+                                 FieldName{"xi", phrase::kFactorXi}};
+constexpr std::string_view kPsi = "ψ";
+
+Statement nameOfField(std::string_view key) {
+    const auto found = std::find_if(kFieldNames.begin(), kFieldNames.end(),
+                                    [&](const FieldName& it) { return it.key == key; });
+    return found == kFieldNames.end() ? Statement(key) : Statement(found->says);
+}
+
 constexpr std::string_view kDegree = "°";
 
 template <class Words>
@@ -80,7 +109,7 @@ private:
         for (JsonValue& item : read.items) {
             if (item.kind == JsonValue::Kind::Text) {
                 const Outcome<double> number = readNumber(withPoints(board_, item.text));
-                keepFaults(number);
+                keepFaults(number, kPsi);
                 item = numberValue(number ? number.value() : 0);
             }
         }
@@ -134,11 +163,15 @@ private:
         if (number) {
             into.members.emplace_back(key, numberValue(number.value()));
         }
-        keepFaults(number);
+        keepFaults(number, nameOfField(key));
     }
-    void keepFaults(const Outcome<double>& number) {
-        if (!number) {
-            faults_.insert(faults_.end(), number.issues().begin(), number.issues().end());
+    void keepFaults(const Outcome<double>& number, const Statement& field) {
+        if (number) {
+            return;
+        }
+        for (Issue issue : number.issues()) {
+            issue.says = statement(phrase::kFieldFault, {{"field", field}, {"fault", issue.says}});
+            faults_.push_back(std::move(issue));
         }
     }
 
